@@ -1,0 +1,2 @@
+// Starts the app in the page.
+document.getElementById('app')!.textContent = document.title;
