@@ -3,6 +3,7 @@ import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { fileURLToPath } from 'node:url';
 import { viteSingleFile } from 'vite-plugin-singlefile';
 import { defineConfig } from 'vitest/config';
+import { APP_FILE } from './src/serve/build.mjs';
 
 const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
@@ -15,6 +16,7 @@ export default defineConfig(({ mode }) => {
     resolve: {
       alias: { $sim: at('./sim/index.ts'), $lessons: at('./lessons/index.ts') },
     },
+    define: { __APP_FILE__: JSON.stringify(APP_FILE) },
     plugins: [svelte({ configFile: at('./svelte.config.js') }), ...(single ? [viteSingleFile()] : [])],
     build: {
       outDir: single ? at('./dist-single') : at('./dist'),

@@ -1,0 +1,49 @@
+// Browser tests: Chromium and Firefox as the system has them, on the built app, served by the project's own server.
+import { defineConfig } from '@playwright/test';
+import { fileURLToPath } from 'node:url';
+import { CHROMIUM_ARGS, findBrowser } from '../run/browsers.mjs';
+
+const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+
+// Chosen once and handed on to the worker processes, so that two runs side by side do not share a server.
+process.env.TEST_PORT ??= String(20_000 + (process.pid % 20_000));
+const origin = `http://127.0.0.1:${process.env.TEST_PORT}`;
+
+export default defineConfig({
+  testDir: '.',
+  testMatch: '*.spec.ts',
+  outputDir: at('../../test-results'),
+  tsconfig: at('../tsconfig.json'),
+  fullyParallel: true,
+  workers: 2,
+  retries: 0,
+  timeout: 60_000,
+  expect: { timeout: 10_000 },
+  forbidOnly: Boolean(process.env.CI),
+  reporter: process.env.PLAYWRIGHT_JSON_OUTPUT_FILE ? [['list'], ['json']] : [['list']],
+  use: { baseURL: origin, locale: 'en-GB', timezoneId: 'UTC', screenshot: 'only-on-failure' },
+  projects: [
+    {
+      name: 'chromium',
+      use: {
+        browserName: 'chromium',
+        launchOptions: { executablePath: findBrowser('chromium') ?? undefined, args: CHROMIUM_ARGS },
+      },
+    },
+    {
+      name: 'firefox',
+      use: {
+        // The system's own Firefox is driven through the channel of that name; without it a patched one is wanted.
+        browserName: 'firefox',
+        channel: 'moz-firefox',
+        launchOptions: { executablePath: findBrowser('firefox') ?? undefined },
+      },
+    },
+  ],
+  webServer: {
+    command: `node ${JSON.stringify(at('../run/serve.mjs'))}`,
+    url: `${origin}/`,
+    timeout: 120_000,
+    stdout: 'pipe',
+  },
+});
