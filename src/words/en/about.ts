@@ -1,0 +1,3 @@
+// Words of the about part.
+
+export const about = {} as const;

@@ -1,0 +1,3 @@
+// Words of the briefing part.
+
+export const briefing = {} as const;

@@ -1,0 +1,3 @@
+// Words of the debrief part.
+
+export const debrief = {} as const;

@@ -1,0 +1,3 @@
+// Words of the files part.
+
+export const files = {} as const;

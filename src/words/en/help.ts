@@ -1,0 +1,3 @@
+// Words of the help part.
+
+export const help = {} as const;

@@ -1,0 +1,3 @@
+// Words of the start part.
+
+export const start = {} as const;

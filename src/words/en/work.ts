@@ -1,0 +1,3 @@
+// Words of the work screen: hands, senses, tray, notebook, clock.
+
+export const work = {} as const;
