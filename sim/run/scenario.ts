@@ -1,0 +1,31 @@
+// What a run starts from: the ground, the kit, the stocks on hand. Plain data; a lesson makes it, a run file carries it.
+
+import type { Ground } from '../ground/ground';
+import type { Kit } from '../materials/kit';
+
+export interface Opening {
+  /** Rods already screwed on and hung over the mouth; at least 1. */
+  readonly rods: number;
+  /** Rods there are in all, those in the stem included. */
+  readonly rodsInAll: number;
+  /** Fluid in the pit at the start, litres. */
+  readonly pit_L: number;
+  readonly primed: boolean;
+  /** Water on hand beside the pit, litres. */
+  readonly water_L: number;
+  readonly powder_kg: number;
+  readonly petrol_L: number;
+  /** Deepest hole the scenario has room for, m; sets the size of the grid. */
+  readonly maxDepth_m: number;
+}
+
+export interface Scenario {
+  readonly id: string;
+  readonly version: number;
+  readonly seed: number;
+  /** In practice a learner may go back; in a pass not. */
+  readonly practice: boolean;
+  readonly ground: Ground;
+  readonly kit: Kit;
+  readonly opening: Opening;
+}

@@ -1,0 +1,136 @@
+// The whole state of a run: plain numbers, words and typed arrays, nothing else. Whatever can change what happens next is in here and enters the hash.
+
+import type { HoleState } from '../hole/hole';
+import type { StemFill } from '../hole/stemFill';
+import type { PitState } from '../pit/pit';
+import type { MachineValue } from '../machine/machine';
+import type { ActionName, ColourWord, EventName, FeelWord, KindWord, RefusalKey } from './names';
+
+export interface StemState {
+  rods: number;
+  /** Depth of the bit below ground level, m. */
+  bit_m: number;
+  turning: boolean;
+  /** Share of the stem's weight that the rope lets on the bit, 0 to 1. */
+  feed_frac: number;
+  /** A lift (negative) or lowering (positive) under way: metres left and speed. */
+  motion_m: number;
+  motion_ms: number;
+  /** Share of the bit that is packed with clay, 0 to 1. */
+  balling_frac: number;
+  torque_Nm: number;
+  pull_N: number;
+  /** How fast the bit went down in the last second, m/s. */
+  sinking_ms: number;
+  /** Index of the layer that the bit last stood in. */
+  layerIndex: number;
+}
+
+export interface PumpState {
+  throttle_frac: number;
+  primed: boolean;
+  flow_m3s: number;
+  /** Job seconds with the engine running. */
+  running_s: number;
+}
+
+export interface Task {
+  action: ActionName;
+  hands: number;
+  endTick: number;
+  /** Numbers that the end of the task needs, by name. */
+  data: Record<string, number>;
+  word: string;
+}
+
+export interface Wait {
+  until: 'time' | 'soaked' | 'clear' | 'taskDone';
+  endTick: number;
+}
+
+export interface Sample {
+  sample: number;
+  tick: number;
+  label_m: number;
+  /** Solid volume caught, by size class, m3, and the same times the depth it came from, m4. */
+  solids_m3: number[];
+  moment_m4: number[];
+  colour: ColourWord;
+  named: { main: KindWord; secondary: KindWord | null; colour: ColourWord | null; feel: string | null } | null;
+}
+
+export interface OwnLayer {
+  from_m: number;
+  to_m: number;
+  kind: KindWord;
+}
+
+/** Everything that crossed the boundary of hole, stem and pit since the start, counted where it crosses. */
+export interface Boundary {
+  waterIn_m3: number;
+  waterOut_m3: number;
+  solidsIn_m3: Float64Array;
+  solidsOut_m3: Float64Array;
+  polymerIn_kg: number;
+  polymerOut_kg: number;
+  /** What the stores held at the start. */
+  waterStart_m3: number;
+  solidsStart_m3: Float64Array;
+  polymerStart_kg: number;
+}
+
+export interface Stocks {
+  water_L: number;
+  powder_kg: number;
+  petrol_L: number;
+  /** Used so far, for the cost. */
+  waterUsed_L: number;
+  powderUsed_kg: number;
+}
+
+/** Slow signs of the last seconds, smoothed as an eye or an ear would. */
+export interface Signs {
+  /** Returns as a share of the pump's flow, smoothed. */
+  returns_frac: number;
+  /** Sand and coarser at the mouth, volume fraction, smoothed. */
+  grit_frac: number;
+  /** Silt and clay at the mouth, volume fraction, smoothed. */
+  fines_frac: number;
+  /** Volume fraction by class at the mouth, smoothed. */
+  mouth_frac: Float64Array;
+  colour: ColourWord;
+  /** Ticks in a row that the returns have run clean; starts to count after they were loaded. */
+  cleanTicks: number;
+  wasLoaded: boolean;
+}
+
+export interface RunState {
+  tick: number;
+  machine: MachineValue;
+  stem: StemState;
+  pump: PumpState;
+  fill: StemFill;
+  hole: HoleState;
+  pit: PitState;
+  tasks: Task[];
+  wait: Wait | null;
+  stocks: Stocks;
+  boundary: Boundary;
+  signs: Signs;
+  feel: { word: FeelWord; tick: number } | null;
+  funnel: { seconds_s: number; tick: number } | null;
+  stick: { level_m: number; tick: number } | null;
+  samples: Sample[];
+  notes: { tick: number; text: string }[];
+  ownLog: OwnLayer[];
+  cautions: string[];
+  hints: { hint: string; level: number; tick: number }[];
+  wentBack: number;
+  lastRefusal: { action: ActionName; reason: RefusalKey; tick: number } | null;
+  /** What happened in the last second and since, oldest first. */
+  recent: { tick: number; name: EventName }[];
+  /** Slowly wandering noise of the senses, one value per sense, about -1 to 1. */
+  noise: Float64Array;
+  /** 0 going on, 1 drilling stopped, 2 given up. */
+  ending: number;
+}
