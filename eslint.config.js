@@ -1,4 +1,46 @@
-// Lint rules of the house.
+// Lint: the common rules for TypeScript and Svelte, and the house's own rules from tests/lint.
+import globals from 'globals';
+import svelte from 'eslint-plugin-svelte';
 import ts from 'typescript-eslint';
+import svelteConfig from './svelte.config.js';
+import { house } from './tests/lint/index.mjs';
 
-export default ts.config({ ignores: ['dist', 'dist-single', 'node_modules'] }, ...ts.configs.recommended);
+export default ts.config(
+  { ignores: ['dist/', 'dist-single/', 'node_modules/', 'test-results/', '.cache/'] },
+  { linterOptions: { reportUnusedDisableDirectives: 'error' } },
+  ...ts.configs.recommended,
+  ...svelte.configs.recommended,
+  ...svelte.configs.prettier,
+  {
+    files: ['**/*.svelte', '**/*.svelte.ts'],
+    languageOptions: { parserOptions: { parser: ts.parser, svelteConfig } },
+  },
+  {
+    plugins: { house },
+    rules: {
+      eqeqeq: ['error', 'always', { null: 'ignore' }],
+      'no-var': 'error',
+      'prefer-const': 'error',
+      'max-lines': ['error', { max: 250, skipBlankLines: true, skipComments: true }],
+      '@typescript-eslint/consistent-type-imports': ['error', { fixStyle: 'separate-type-imports' }],
+      '@typescript-eslint/no-unused-vars': [
+        'error',
+        { argsIgnorePattern: '^_', varsIgnorePattern: '^_', caughtErrorsIgnorePattern: '^_' },
+      ],
+      'house/import-direction': 'error',
+      'house/file-name': 'error',
+    },
+  },
+  {
+    files: ['sim/**/*.ts', 'lessons/**/*.ts'],
+    ignores: ['lessons/cli/**'],
+    rules: { 'house/deterministic': 'error' },
+  },
+  {
+    files: ['src/**/*.svelte', 'src/**/*.ts'],
+    languageOptions: { globals: globals.browser },
+    rules: { 'house/no-literal-words': 'error' },
+  },
+  // Tables of messages are as long as the app has things to say.
+  { files: ['src/words/**', 'lessons/words/**'], rules: { 'max-lines': 'off' } },
+);

@@ -32,11 +32,12 @@ export function isInstalled(root) {
  */
 export function installIfNeeded(root) {
   if (isInstalled(root)) return;
-  console.log('Installing packages. This takes about a minute the first time.');
+  console.error('Installing packages. This takes about a minute the first time.');
   const npm = process.platform === 'win32' ? 'npm.cmd' : 'npm';
   const run = spawnSync(npm, ['ci', '--no-audit', '--no-fund'], {
     cwd: root,
-    stdio: 'inherit',
+    // What npm says goes to standard error: a command's standard output belongs to its result.
+    stdio: ['ignore', 2, 2],
     shell: process.platform === 'win32',
   });
   if (run.error) throw new Error(`npm could not be started: ${run.error.message}`);

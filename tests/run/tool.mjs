@@ -1,15 +1,19 @@
-// Runs one of the project's own TypeScript programs, installing the packages first where they are missing.
-import { spawnSync } from 'node:child_process';
-import { dirname } from 'node:path';
-import { fileURLToPath } from 'node:url';
+// Runs one of the project's own TypeScript programs: `tool.mjs TSCONFIG PROGRAM ARGUMENTS...`. Installs the packages
+// first where they are missing, and writes nothing of its own to standard output.
+import { dirname, join, resolve } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { installIfNeeded } from '../../src/serve/install.mjs';
 
 const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
+const [node, , tsconfig, program, ...rest] = process.argv;
 try {
   installIfNeeded(root);
-  const tsx = ['node_modules/tsx/dist/cli.mjs', '--tsconfig', 'tests/tsconfig.json', ...process.argv.slice(2)];
-  process.exitCode = spawnSync(process.execPath, tsx, { cwd: root, stdio: 'inherit' }).status ?? 1;
 } catch (error) {
   console.error(error instanceof Error ? error.message : error);
-  process.exitCode = 1;
+  process.exit(1);
 }
+const { register } = await import('tsx/esm/api');
+register({ tsconfig: join(root, tsconfig) });
+const path = resolve(root, program);
+process.argv = [node, path, ...rest];
+await import(pathToFileURL(path).href);
