@@ -4,6 +4,7 @@ import { app } from './en/app';
 import { briefing } from './en/briefing';
 import { cutaway } from './en/cutaway';
 import { debrief } from './en/debrief';
+import { events } from './en/events';
 import { files } from './en/files';
 import { help } from './en/help';
 import { start } from './en/start';
@@ -13,7 +14,18 @@ import { work } from './en/work';
 export type Message = string | { readonly one?: string; readonly other: string };
 export type MessageTable = Readonly<Record<string, Message>>;
 
-const appMessages = { ...app, ...start, ...briefing, ...debrief, ...files, ...help, ...about, ...work, ...cutaway };
+const appMessages = {
+  ...app,
+  ...start,
+  ...briefing,
+  ...debrief,
+  ...events,
+  ...files,
+  ...help,
+  ...about,
+  ...work,
+  ...cutaway,
+};
 
 export type MessageKey = keyof typeof appMessages;
 

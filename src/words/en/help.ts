@@ -1,3 +1,7 @@
-// Words of the help part.
+// Words of the help, and what each key does.
 
-export const help = {} as const;
+export const help = {
+  'key.help': 'Open or close the help',
+  'key.nextStep': 'Next step of the debrief',
+  'key.previousStep': 'Step before',
+} as const;

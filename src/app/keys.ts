@@ -1,0 +1,60 @@
+// Every key of the app in one list: the help page shows it, and the handlers obey it.
+import type { MessageKey } from '../words';
+
+export type KeyPlace = 'everywhere' | 'work' | 'debrief';
+
+export interface KeyBinding {
+  readonly id: string;
+  /** Values of KeyboardEvent.key; letters in lower case, matched without regard to case. */
+  readonly keys: readonly string[];
+  readonly place: KeyPlace;
+  /** The message that says what the key does. */
+  readonly does: MessageKey;
+}
+
+/** A screen adds its keys here, and hands their handlers to listenKeys under the same ids. */
+export const KEYS = [
+  { id: 'help', keys: ['?', 'F1'], place: 'everywhere', does: 'key.help' },
+  { id: 'nextStep', keys: ['n'], place: 'debrief', does: 'key.nextStep' },
+  { id: 'previousStep', keys: ['p'], place: 'debrief', does: 'key.previousStep' },
+] as const satisfies readonly KeyBinding[];
+
+export type KeyId = (typeof KEYS)[number]['id'];
+
+/** What a pressed key means at a place, or null. Keys with Ctrl, Alt or Meta belong to the browser. */
+export function bindingFor(
+  place: KeyPlace,
+  event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'altKey' | 'metaKey'>,
+): (typeof KEYS)[number] | null {
+  if (event.ctrlKey || event.altKey || event.metaKey) return null;
+  const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
+  return KEYS.find((binding) => binding.place === place && (binding.keys as readonly string[]).includes(key)) ?? null;
+}
+
+/** Whether the key is typed into something, and so is not ours. Space and Enter press a focused control. */
+export function isTyping(target: EventTarget | null, key: string): boolean {
+  if (!(target instanceof HTMLElement)) return false;
+  if (
+    target.isContentEditable ||
+    target.matches('textarea, select, input:not([type=checkbox], [type=radio], [type=button])')
+  )
+    return true;
+  if (target.matches('input')) return key.startsWith('Arrow') || key === ' ';
+  if (target.matches('button, a, summary, [role=button], [role=tab]')) return key === ' ' || key === 'Enter';
+  return false;
+}
+
+/** Listens to the keys of a place until the returned function is called. A handler that is missing is a key without use now. */
+export function listenKeys(place: KeyPlace, handlers: Partial<Record<KeyId, () => void>>): () => void {
+  const pressed = (event: KeyboardEvent): void => {
+    if (event.defaultPrevented || isTyping(event.target, event.key)) return;
+    if (document.querySelector('dialog[open]')) return;
+    const binding = bindingFor(place, event);
+    const handler = binding && handlers[binding.id];
+    if (!handler) return;
+    event.preventDefault();
+    handler();
+  };
+  window.addEventListener('keydown', pressed);
+  return () => window.removeEventListener('keydown', pressed);
+}

@@ -1,0 +1,198 @@
+// One run being played: the clock, the acts, what the crew notices. Screens read it; only act() and the clock change the run.
+// Who notices what is decided by the run: this file asks it and passes it on.
+import { act, replayRun, sensesOf, step, type ActionName, type ActResult, type Run, type Senses } from '$sim';
+import { isOver, type Lesson } from '$lessons';
+import { feltMessage, isDanger, type FeltMessage } from './felt';
+import { createTicker, type Speed } from './ticker';
+
+/** Real time that one picture may spend on a wait at engine speed, so that the page stays alive. */
+const ENGINE_BUDGET_ms = 12;
+/** Messages kept for the text log; older ones are in the run's own record. */
+const MESSAGES_KEPT = 200;
+
+export interface SessionOptions {
+  lesson: Lesson;
+  run: Run;
+  /** Called after every accepted act and whenever the run should be kept. */
+  save?: (run: Run) => void;
+  /** Pictures to tick by; a test passes its own. */
+  frames?: { request(callback: (now_ms: number) => void): number; cancel(handle: number): void };
+  now_ms?: () => number;
+}
+
+export class Session {
+  readonly lesson: Lesson;
+  /** The run itself, changed in place. Read `frame` too, to hear of changes. */
+  run: Run;
+  senses: Senses = $state.raw()!;
+  /** Grows after each change of the run. */
+  frame = $state(0);
+  lastResult: ActResult | null = $state.raw(null);
+  messages: readonly FeltMessage[] = $state.raw([]);
+  finished = $state(false);
+  /** True after the clock fell back to real time by itself, until a speed is chosen. */
+  slowed = $state(false);
+  #speed: Speed = $state(0);
+
+  readonly #save: (run: Run) => void;
+  readonly #frames: NonNullable<SessionOptions['frames']>;
+  readonly #now_ms: () => number;
+  readonly #ticker = createTicker();
+  #handle: number | null = null;
+  #eventsSeen = 0;
+  #messageCount = 0;
+  #savedAt_ms: number;
+  readonly #hidden = (): void => {
+    if (document.hidden) this.pauseAndKeep();
+  };
+
+  constructor(options: SessionOptions) {
+    this.lesson = options.lesson;
+    this.run = options.run;
+    this.#save = options.save ?? (() => undefined);
+    this.#frames = options.frames ?? {
+      request: (call) => requestAnimationFrame(call),
+      cancel: (h) => cancelAnimationFrame(h),
+    };
+    this.#now_ms = options.now_ms ?? (() => performance.now());
+    this.#savedAt_ms = this.#now_ms();
+    this.#eventsSeen = this.run.record.events.length;
+    this.#look();
+    if (typeof document !== 'undefined') document.addEventListener('visibilitychange', this.#hidden);
+  }
+
+  get speed(): Speed {
+    return this.#speed;
+  }
+
+  set speed(next: Speed) {
+    this.#speed = this.finished ? 0 : next;
+    this.slowed = false;
+    this.#ticker.reset();
+    this.#wake();
+  }
+
+  /** Does an act now. A refusal or a wrong payload changes nothing but lastResult and the run's own note of it. */
+  act(name: ActionName, payload: object = {}): ActResult {
+    const result = act(this.run, name, payload);
+    this.lastResult = result;
+    if (result.kind === 'refused')
+      this.#say({ time_s: this.run.state.tick, key: `refusal.${result.reason}`, data: {}, urgent: false });
+    this.#hear();
+    this.#look();
+    if (result.kind !== 'malformed') this.keep();
+    this.#wake();
+    return result;
+  }
+
+  /** One job second, for the step button. */
+  stepOnce(): void {
+    if (this.finished) return;
+    step(this.run);
+    this.#hear();
+    this.#look();
+  }
+
+  /**
+   * Back to the moment before the log's entry of that index, in practice only. The run so far is replayed up to there,
+   * and the log says that it was done.
+   */
+  goBackTo(logIndex: number): ActResult {
+    const entry = this.run.log[logIndex];
+    if (!entry || !this.run.scenario.practice) return this.act('goBack', { fromTick: this.run.state.tick });
+    const fromTick = this.run.state.tick;
+    this.#speed = 0;
+    this.run = replayRun(this.run.scenario, this.run.log.slice(0, logIndex), entry[0]);
+    this.#eventsSeen = this.run.record.events.length;
+    this.messages = this.messages.filter((message) => message.time_s <= entry[0]);
+    this.finished = false;
+    return this.act('goBack', { fromTick });
+  }
+
+  pauseAndKeep(): void {
+    if (this.#speed !== 0) this.speed = 0;
+    this.keep();
+  }
+
+  keep(): void {
+    this.#savedAt_ms = this.#now_ms();
+    this.#save(this.run);
+  }
+
+  dispose(): void {
+    if (this.#handle !== null) this.#frames.cancel(this.#handle);
+    this.#handle = null;
+    if (typeof document !== 'undefined') document.removeEventListener('visibilitychange', this.#hidden);
+  }
+
+  #wake(): void {
+    if (this.#handle !== null || this.finished) return;
+    if (this.#speed === 0 && !this.run.state.wait) return;
+    this.#handle = this.#frames.request((now_ms) => this.#picture(now_ms));
+  }
+
+  #picture(now_ms: number): void {
+    this.#handle = null;
+    const ticked = this.run.state.wait ? this.#wait() : this.#ticks(this.#ticker.due(now_ms, this.#speed));
+    if (ticked > 0) this.#look();
+    if (this.#now_ms() - this.#savedAt_ms >= AUTOSAVE_ms && ticked > 0) this.keep();
+    this.#wake();
+  }
+
+  #ticks(due: number): number {
+    for (let done = 0; done < due; done++) {
+      step(this.run);
+      if (this.#hear() || isOver(this.run, this.lesson)) return done + 1;
+    }
+    return due;
+  }
+
+  /** A wait runs as fast as the engine can, until the run itself ends the wait. */
+  #wait(): number {
+    const until_ms = this.#now_ms() + ENGINE_BUDGET_ms;
+    let done = 0;
+    do {
+      step(this.run);
+      done++;
+      if (this.#hear() || isOver(this.run, this.lesson)) break;
+    } while (this.run.state.wait && this.#now_ms() < until_ms);
+    this.#ticker.reset();
+    return done;
+  }
+
+  /** Passes on what happened since the last look; true if it slowed the clock. */
+  #hear(): boolean {
+    const { events } = this.run.record;
+    let danger = false;
+    for (; this.#eventsSeen < events.length; this.#eventsSeen++) {
+      const event = events[this.#eventsSeen]!;
+      const message = feltMessage(event);
+      if (message) this.#say(message);
+      if (isDanger(event.name)) danger = true;
+    }
+    if (danger && this.#speed > 1) {
+      this.#speed = 1;
+      this.slowed = true;
+      this.#ticker.reset();
+    }
+    return danger;
+  }
+
+  #say(message: Omit<FeltMessage, 'number'>): void {
+    const numbered = { ...message, number: ++this.#messageCount };
+    this.messages = [...this.messages.slice(1 - MESSAGES_KEPT), numbered];
+  }
+
+  #look(): void {
+    this.senses = sensesOf(this.run);
+    this.frame++;
+    if (!this.finished && isOver(this.run, this.lesson)) {
+      this.finished = true;
+      this.#speed = 0;
+      this.keep();
+    }
+  }
+}
+
+/** Real time between two saves while nothing is done, ms. */
+const AUTOSAVE_ms = 20_000;
