@@ -79,8 +79,8 @@ export const deterministic = {
       context.report({ node: parent, messageId: 'math', data: { name } });
     }
 
-    return {
-      'Program:exit'(node) {
+    return /** @type {import('eslint').Rule.RuleListener} */ ({
+      'Program:exit'(/** @type {any} */ node) {
         const scope = context.sourceCode.getScope(node);
         const ofEngine = scope.variables.filter((variable) => variable.defs.length === 0);
         for (const reference of [...scope.through, ...ofEngine.flatMap((variable) => variable.references)]) {
@@ -89,16 +89,16 @@ export const deterministic = {
           checkGlobal(/** @type {import('estree').Identifier} */ (reference.identifier));
         }
       },
-      "BinaryExpression[operator='**']"(node) {
+      "BinaryExpression[operator='**']"(/** @type {any} */ node) {
         context.report({ node, messageId: 'power' });
       },
-      "AssignmentExpression[operator='**=']"(node) {
+      "AssignmentExpression[operator='**=']"(/** @type {any} */ node) {
         context.report({ node, messageId: 'power' });
       },
-      'MemberExpression[computed=false]'(node) {
+      'MemberExpression[computed=false]'(/** @type {any} */ node) {
         const { name } = node.property;
         if (LOCALE_METHODS.has(name)) context.report({ node, messageId: 'locale', data: { name } });
       },
-    };
+    });
   },
 };
