@@ -37,9 +37,11 @@ function text(value: string): void {
   for (let i = 0; i < value.length; i++) word(value.charCodeAt(i));
 }
 
-type NumberArray = Float64Array | Float32Array | Int32Array | Uint32Array | Int16Array | Uint16Array | Int8Array | Uint8Array;
+type NumberArray =
+  Float64Array | Float32Array | Int32Array | Uint32Array | Int16Array | Uint16Array | Int8Array | Uint8Array;
 
-const isNumberArray = (value: object): value is NumberArray => ArrayBuffer.isView(value) && !(value instanceof DataView);
+const isNumberArray = (value: object): value is NumberArray =>
+  ArrayBuffer.isView(value) && !(value instanceof DataView);
 
 /** Walks one value into the lanes; false as soon as something cannot be hashed. */
 function walk(value: unknown): boolean {

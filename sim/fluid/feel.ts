@@ -1,0 +1,17 @@
+// The word for how the fluid feels between two fingers.
+import type { Rheology } from './rheology';
+
+export type FeelWord = 'watery' | 'slightlySlick' | 'slick' | 'stringy';
+
+/**
+ * From this K on (Pa s^n) the word holds. ASSUMED: the working dose (1.3 g/L, K .08) is slick, a third of it is not yet
+ * slick, the dose that is too thick (2.5 g/L, K .26) is stringy.
+ */
+export const FEEL_FROM_Pasn = { slightlySlick: 0.01, slick: 0.05, stringy: 0.2 } as const;
+
+/** Word for a fluid's K. Worked value: K .08 -> slick. */
+export function feelWord(fluid: Rheology): FeelWord {
+  if (fluid.K_Pasn >= FEEL_FROM_Pasn.stringy) return 'stringy';
+  if (fluid.K_Pasn >= FEEL_FROM_Pasn.slick) return 'slick';
+  return fluid.K_Pasn >= FEEL_FROM_Pasn.slightlySlick ? 'slightlySlick' : 'watery';
+}

@@ -1,0 +1,25 @@
+// How long the acts of a crew take, in job seconds. All ASSUMED; a rod change of 90 s and a dose sprinkled in minutes
+// are what practised crews need.
+
+export const DURATION_s = {
+  /** Priming takes a seeded time between these. */
+  primeLeast: 60,
+  primeMost: 180,
+  addRod: 90,
+  /** Without the pull itself. */
+  removeRod: 60,
+  catchSample: 20,
+  /** Adding powder: dumped, and sprinkled per 100 g within the limits. */
+  addDumped: 30,
+  addSprinkled_100g: 30,
+  addMost: 300,
+  feelFluid: 5,
+  readStick: 5,
+  funnelTest: 60,
+  clearStrainer: 40,
+  setStrainer: 10,
+  /** Per litre: from stock into the empty pit, carried in buckets (30 L/min), dug out. */
+  fillPit_L: 0.5,
+  addWater_L: 2,
+  digOut_L: 4,
+} as const;
