@@ -1,0 +1,41 @@
+// A parcel: some fluid on its way from one part of the circuit to the next within a tick, with all that it carries.
+import { CLASS_COUNT } from '../materials/sizes';
+
+/** Everything that passes one place in one tick. Volumes are totals of the tick, not rates. */
+export interface Parcel {
+  /** Water without the grains, m3. */
+  water_m3: number;
+  /** Grain volume by size class, m3. */
+  solids_m3: Float64Array;
+  /** Grain volume times the depth it was cut at, m4; zero where the origin is not followed (stem, pit). */
+  moment_m4: Float64Array;
+  /** Polymer that thickens, kg. */
+  soaked_kg: number;
+  /** Polymer that still soaks, kg. */
+  soaking_kg: number;
+}
+
+export function createParcel(): Parcel {
+  return {
+    water_m3: 0,
+    solids_m3: new Float64Array(CLASS_COUNT),
+    moment_m4: new Float64Array(CLASS_COUNT),
+    soaked_kg: 0,
+    soaking_kg: 0,
+  };
+}
+
+export function emptyParcel(parcel: Parcel): void {
+  parcel.water_m3 = 0;
+  parcel.solids_m3.fill(0);
+  parcel.moment_m4.fill(0);
+  parcel.soaked_kg = 0;
+  parcel.soaking_kg = 0;
+}
+
+/** Water and grains together, m3. */
+export function parcelVolume_m3(parcel: Parcel): number {
+  let volume = parcel.water_m3;
+  for (let k = 0; k < CLASS_COUNT; k++) volume += parcel.solids_m3[k];
+  return volume;
+}
