@@ -1,7 +1,7 @@
 // Powder soaks, soaked polymer rots. The shares of one tick depend on the temperature only: compute them once, then a tick
 // costs a few multiplications per store.
 import { expm1, ln, pow } from '../numeric/functions';
-import { POLYMER, type Manner } from '../materials/polymer';
+import { POLYMER } from '../materials/polymer';
 
 /** Polymer in one body of fluid. */
 export interface PolymerStore {
@@ -59,10 +59,4 @@ export function soakCells(
     rotted_kg += gone_kg;
   }
   return rotted_kg;
-}
-
-/** Splits a dose of powder into what will soak and what clots into fish-eyes, kg. Worked value: 1 kg dumped -> .65 and .35. */
-export function splitDose(mass_kg: number, manner: Manner): { soaking_kg: number; clumps_kg: number } {
-  const clumps_kg = mass_kg * POLYMER.clumped_frac[manner];
-  return { soaking_kg: mass_kg - clumps_kg, clumps_kg };
 }

@@ -44,8 +44,10 @@ export interface Kit {
   /** Weight of swivel and drive that hangs on the stem, N. */
   readonly hangingWeight_N: number;
   /** Most weight the crew can let on the bit, and most pull it has on the rope, N. */
-  readonly mostWeightOnBit_N: number;
-  readonly mostPull_N: number;
+  readonly bitLoadLimit_N: number;
+  readonly pullLimit_N: number;
+  /** Flow the crew counts on, m3/s: what the kit gives at working depth. */
+  readonly nominalFlow_m3s: number;
   readonly crew: number;
   /** Pit: settling chamber, suction chamber; depth of the notch between them below the rim. */
   readonly settling: ChamberSize;
@@ -82,8 +84,9 @@ export const DEFAULT_KIT: Kit = {
   stallTorque_Nm: 45,
   turning_rpm: 90,
   hangingWeight_N: 60,
-  mostWeightOnBit_N: 250,
-  mostPull_N: 1500,
+  bitLoadLimit_N: 250,
+  pullLimit_N: 1500,
+  nominalFlow_m3s: 0.002,
   crew: 2,
   settling: { area_m2: 0.6, depth_m: 0.8 },
   suction: { area_m2: 0.6, depth_m: 0.8 },

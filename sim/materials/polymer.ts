@@ -22,8 +22,7 @@ export const POLYMER = {
   halfLife_s: 2.5 * 86400,
   /** Rot goes this many times faster for 10 degrees more. From memory. */
   Q10: 2,
-  /** Share of the powder that clots into fish-eyes and never soaks. Dumping in one go: about a third, ASSUMED. */
-  clumped_frac: { sprinkled: 0, dumped: 0.35 },
 } as const;
 
-export type Manner = keyof typeof POLYMER.clumped_frac;
+/** Share of the powder that clots into fish-eyes and never soaks when a sack is dumped in one go; sprinkled, none does. ASSUMED: about a third. */
+export const CLUMPS_WHEN_DUMPED_frac = 0.35;

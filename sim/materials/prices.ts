@@ -1,8 +1,8 @@
-// What things cost, in the demo currency "marks". All ASSUMED.
+// What things cost, in the demo currency "marks". All ASSUMED; petrol per hour the pump runs, crew per person and hour.
 
 export const PRICE_marks = {
-  polymer_kg: 12,
-  petrol_runningHour: 1.5,
-  water_L: 0.01,
-  crew_personHour: 3,
+  polymerPerKg: 12,
+  petrolPerHour: 1.5,
+  waterPerL: 0.01,
+  crewPerHour: 3,
 } as const;
