@@ -1,11 +1,45 @@
 // Builds the app (hosted build, and one self-contained file with --mode single) and configures Vitest.
 import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import type { HtmlTagDescriptor, Plugin } from 'vite';
 import { viteSingleFile } from 'vite-plugin-singlefile';
 import { defineConfig } from 'vitest/config';
 import { APP_FILE } from './src/serve/build.mjs';
 
 const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+
+/** The page's icon and manifest: links in the hosted build; in the one file the icon itself, for it fetches nothing. */
+function pageIcons(single: boolean): Plugin {
+  const link = (attrs: Record<string, string>): HtmlTagDescriptor => ({ tag: 'link', attrs, injectTo: 'head' });
+  const svg = (): string => readFileSync(at('./static/icon.svg'), 'utf8');
+  return {
+    name: 'page-icons',
+    transformIndexHtml: {
+      order: 'post',
+      handler: () =>
+        single
+          ? [link({ rel: 'icon', href: `data:image/svg+xml,${encodeURIComponent(svg())}` })]
+          : [
+              link({ rel: 'icon', type: 'image/svg+xml', href: './icon.svg' }),
+              link({ rel: 'apple-touch-icon', href: './icon-192.png' }),
+              link({ rel: 'manifest', href: './manifest.webmanifest' }),
+            ],
+    },
+  };
+}
+
+/** The cutaway asks for WebGL, or else for the plain canvas: the third way of drawing would be weight without use. */
+function withoutUnusedRenderer(): Plugin {
+  const stub = '\0unused-renderer';
+  return {
+    name: 'without-unused-renderer',
+    enforce: 'pre',
+    resolveId: (id) => (id.endsWith('/WebGPURenderer.mjs') ? stub : null),
+    load: (id) =>
+      id === stub ? "export class WebGPURenderer { constructor() { throw new Error('not built in'); } }" : null,
+  };
+}
 
 export default defineConfig(({ mode }) => {
   const single = mode === 'single';
@@ -17,11 +51,19 @@ export default defineConfig(({ mode }) => {
       alias: { $sim: at('./sim/index.ts'), $lessons: at('./lessons/index.ts') },
     },
     define: { __APP_FILE__: JSON.stringify(APP_FILE) },
-    plugins: [svelte({ configFile: at('./svelte.config.js') }), ...(single ? [viteSingleFile()] : [])],
+    plugins: [
+      svelte({ configFile: at('./svelte.config.js') }),
+      withoutUnusedRenderer(),
+      pageIcons(single),
+      ...(single ? [viteSingleFile()] : []),
+    ],
     build: {
       outDir: single ? at('./dist-single') : at('./dist'),
       emptyOutDir: true,
       target: 'es2022',
+      license: { fileName: 'licences.md' },
+      // The drawing library is large, but it lies in a chunk of its own that the first screen does not fetch.
+      chunkSizeWarningLimit: 800,
     },
     test: {
       root: at('.'),

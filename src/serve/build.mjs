@@ -1,7 +1,7 @@
 // Builds the hosted app and the one self-contained file, only when a source has changed since the last build.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { copyFileSync, existsSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { argv } from 'node:process';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -50,8 +50,19 @@ export function build(root) {
   console.log('Building the app.');
   runVite(root, ['build', '--logLevel', 'warn']);
   runVite(root, ['build', '--mode', 'single', '--logLevel', 'warn']);
-  copyFileSync(join(root, 'dist-single', 'index.html'), join(root, 'dist', APP_FILE));
+  writeFileSync(join(root, 'dist', APP_FILE), selfContained(root));
   writeFileSync(join(root, 'dist', '.built-from'), hash);
+}
+
+/**
+ * The page as one file, with the licences of what it is built from: whoever passes it on passes those on too.
+ * @param {string} root
+ */
+function selfContained(root) {
+  const page = readFileSync(join(root, 'dist-single', 'index.html'), 'utf8');
+  const licences = readFileSync(join(root, 'dist-single', 'licences.md'), 'utf8').replace(/<(?=\/|!)/g, '&lt;');
+  const end = page.lastIndexOf('</body>');
+  return `${page.slice(0, end)}<script type="text/plain" id="licences">\n${licences}</script>\n${page.slice(end)}`;
 }
 
 /**
