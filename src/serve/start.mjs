@@ -35,6 +35,9 @@ try {
   };
   process.once('SIGINT', stop);
   process.once('SIGTERM', stop);
+  // A stop that reaches npm alone would leave the server behind, holding its port: it goes when npm goes.
+  const parent = process.ppid;
+  setInterval(() => process.ppid === parent || stop(), 500).unref();
 } catch (error) {
   console.error(error instanceof Error ? error.message : error);
   process.exitCode = 1;
