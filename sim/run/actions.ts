@@ -4,7 +4,14 @@ import { DURATION_s } from '../materials/durations';
 import { KIND_WORDS, type ActionGroup, type ActionName } from './names';
 
 export type FieldSpec =
-  | { readonly name: string; readonly type: 'number'; readonly min: number; readonly max: number; readonly whole?: boolean; readonly optional?: boolean }
+  | {
+      readonly name: string;
+      readonly type: 'number';
+      readonly min: number;
+      readonly max: number;
+      readonly whole?: boolean;
+      readonly optional?: boolean;
+    }
   | { readonly name: string; readonly type: 'boolean'; readonly optional?: boolean }
   | { readonly name: string; readonly type: 'word'; readonly words: readonly string[]; readonly optional?: boolean }
   | { readonly name: string; readonly type: 'text'; readonly maxLength: number; readonly optional?: boolean };
@@ -20,7 +27,12 @@ export interface ActionSpec {
 
 const number = (name: string, min: number, max: number): FieldSpec => ({ name, type: 'number', min, max });
 const whole = (name: string, min: number, max: number): FieldSpec => ({ name, type: 'number', min, max, whole: true });
-const word = (name: string, words: readonly string[], optional = false): FieldSpec => ({ name, type: 'word', words, optional });
+const word = (name: string, words: readonly string[], optional = false): FieldSpec => ({
+  name,
+  type: 'word',
+  words,
+  optional,
+});
 const text = (name: string, maxLength: number): FieldSpec => ({ name, type: 'text', maxLength });
 
 export const COLOUR_WORDS = ['brown', 'grey', 'yellow', 'red', 'black', 'pale'] as const;
@@ -62,11 +74,21 @@ export const ACTION_SPECS: Readonly<Record<ActionName, ActionSpec>> = {
   readStick: { group: 'pit', hands: 1, time_s: DURATION_s.readStick, fields: [] },
   funnelTest: { group: 'fluid', hands: 1, time_s: DURATION_s.funnelTest, fields: [] },
   addWater: { group: 'pit', hands: 1, time_s: 0, fields: [number('water_L', 5, 500)] },
-  digOutPit: { group: 'pit', hands: 1, time_s: 0, fields: [word('chamber', ['settling', 'suction']), number('spoil_L', 1, 500)] },
+  digOutPit: {
+    group: 'pit',
+    hands: 1,
+    time_s: 0,
+    fields: [word('chamber', ['settling', 'suction']), number('spoil_L', 1, 500)],
+  },
   clearStrainer: { group: 'pump', hands: 1, time_s: DURATION_s.clearStrainer, fields: [] },
   setStrainer: { group: 'pump', hands: 1, time_s: DURATION_s.setStrainer, fields: [number('height_m', 0, 1)] },
   note: { group: 'book', hands: 0, time_s: 0, fields: [text('text', 500)] },
-  logLayer: { group: 'book', hands: 0, time_s: 0, fields: [number('from_m', 0, 100), number('to_m', 0, 100), word('kind', KIND_WORDS)] },
+  logLayer: {
+    group: 'book',
+    hands: 0,
+    time_s: 0,
+    fields: [number('from_m', 0, 100), number('to_m', 0, 100), word('kind', KIND_WORDS)],
+  },
   waitFor: {
     group: 'book',
     hands: 0,

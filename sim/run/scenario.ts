@@ -8,6 +8,8 @@ export interface Opening {
   readonly rods: number;
   /** Rods there are in all, those in the stem included. */
   readonly rodsInAll: number;
+  /** Depth of the starter hole dug by hand, m: the bit hangs just above its bottom. */
+  readonly starter_m: number;
   /** Fluid in the pit at the start, litres. */
   readonly pit_L: number;
   readonly primed: boolean;

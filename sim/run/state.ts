@@ -24,6 +24,12 @@ export interface StemState {
   sinking_ms: number;
   /** Index of the layer that the bit last stood in. */
   layerIndex: number;
+  /** Edges already told, so that each is told once. */
+  rodDownTold: boolean;
+  buriedTold: boolean;
+  balledTold: boolean;
+  stalled: boolean;
+  stalledTold: boolean;
 }
 
 export interface PumpState {
@@ -32,6 +38,9 @@ export interface PumpState {
   flow_m3s: number;
   /** Job seconds with the engine running. */
   running_s: number;
+  flowTold: boolean;
+  /** The suction side cannot feed the pump: it gulps. */
+  starved: boolean;
 }
 
 export interface Task {
@@ -102,6 +111,7 @@ export interface Signs {
   /** Ticks in a row that the returns have run clean; starts to count after they were loaded. */
   cleanTicks: number;
   wasLoaded: boolean;
+  pitLowTold: boolean;
 }
 
 export interface RunState {
@@ -120,6 +130,8 @@ export interface RunState {
   feel: { word: FeelWord; tick: number } | null;
   funnel: { seconds_s: number; tick: number } | null;
   stick: { level_m: number; tick: number } | null;
+  /** What the hand has caught so far of a sample under way. */
+  caught: { solids_m3: Float64Array; moment_m4: Float64Array };
   samples: Sample[];
   notes: { tick: number; text: string }[];
   ownLog: OwnLayer[];
@@ -131,6 +143,4 @@ export interface RunState {
   recent: { tick: number; name: EventName }[];
   /** Slowly wandering noise of the senses, one value per sense, about -1 to 1. */
   noise: Float64Array;
-  /** 0 going on, 1 drilling stopped, 2 given up. */
-  ending: number;
 }

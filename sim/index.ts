@@ -1,0 +1,66 @@
+// The only door of sim: what lessons, the screens and the tests may use.
+
+export { SIM_VERSION } from './run/version';
+export * from './run/names';
+export {
+  ACTION_SPECS,
+  COLOUR_WORDS,
+  FEEL_WORDS_OF_GROUND,
+  WAIT_WORDS,
+  type ActionSpec,
+  type FieldSpec,
+} from './run/actions';
+export { malformedIn, type FieldProblem, type Malformed, type Payload } from './run/check';
+export type { LogEntry } from './run/log';
+export { act, canAct, type ActResult } from './run/act';
+export type { Opening, Scenario } from './run/scenario';
+export type { OwnLayer, RunState, Sample, StemState, Task, Wait } from './run/state';
+export { createRun, type Run } from './run/run';
+export { step } from './run/step';
+export { replayRun } from './run/replay';
+export { hashRun, restoreRun, snapshotOf, type Snapshot } from './run/snapshot';
+export { ledgerOf, type Ledger } from './run/ledger';
+export { costOf } from './run/cost';
+export { HIDDEN_EVENTS } from './run/names';
+export {
+  TRACE_COLUMNS,
+  TRACE_STEP_s,
+  createRecord,
+  type RunEvent,
+  type RunRecord,
+  type Trace,
+  type TraceColumn,
+} from './run/record';
+export {
+  sensesOf,
+  type Amount,
+  type GrainGlance,
+  type HeapLook,
+  type PitLook,
+  type PullFeel,
+  type PumpSound,
+  type Senses,
+  type StemSound,
+  type TorqueFeel,
+  type TraySample,
+} from './run/senses';
+export { drillingMachine, MACHINE_EVENTS, type MachineEvent, type MachineValue } from './machine/machine';
+export { bedHeight_m, buried_m, fluidLevel_m, type HoleState } from './hole/hole';
+export { floorRise_m, levelBelowRim_m } from './pit/level';
+export type { Chamber, PitState } from './pit/pit';
+export { DEFAULT_KIT, type Kit } from './materials/kit';
+export { POLYMER } from './materials/polymer';
+export {
+  CLASS_COUNT,
+  FINE_CLASS_COUNT,
+  FIRST_VISIBLE_CLASS,
+  SIZE_CLASSES,
+  type SizeClass,
+  type SizeId,
+} from './materials/sizes';
+export { SOILS, SOIL_KINDS, type SoilKind } from './materials/soils';
+export { layerAt } from './ground/lookup';
+export type { Ground, Head, NeighbourWell, Site, Spot } from './ground/ground';
+export type { Layer } from './ground/layer';
+export { hashOf } from './numeric/hash';
+export { createStream, restoreStream, type Stream, type StreamState } from './numeric/stream';

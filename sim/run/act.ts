@@ -1,0 +1,51 @@
+// Doing an act: checked, then refused with a reason or begun, and logged either way. A malformed one is not logged.
+
+import { ACTION_SPECS } from './actions';
+import { malformedIn, type Malformed, type Payload } from './check';
+import { handsFree } from './hands';
+import { deedOf } from './deeds/all';
+import { isBookAct } from './deeds/book';
+import type { ActionName, RefusalKey } from './names';
+import type { Run } from './run';
+import { beginTask } from './tasks';
+import { tell } from './tell';
+
+export type ActResult =
+  { readonly kind: 'done' } | { readonly kind: 'refused'; readonly reason: RefusalKey } | Malformed;
+
+const DONE: ActResult = { kind: 'done' };
+
+/** Acts that stay open while the drilling is over: the book, and giving up. */
+function overFor(run: Run, action: ActionName): boolean {
+  const { job } = run.state.machine;
+  if (job !== 'pullingOut' && job !== 'abandoned') return false;
+  return !isBookAct(action);
+}
+
+/** What would become of the act now. Changes nothing. */
+export function canAct(run: Run, name: ActionName, payload: Payload): ActResult {
+  const malformed = malformedIn(name, payload);
+  if (malformed) return malformed;
+  if (overFor(run, name)) return { kind: 'refused', reason: 'ended' };
+  const reason =
+    deedOf(name).refusal?.(run, payload) ?? (handsFree(run) < ACTION_SPECS[name].hands ? 'handsBusy' : null);
+  return reason ? { kind: 'refused', reason } : DONE;
+}
+
+/** Does the act, or says why not. Every well-formed act enters the log, refused or not, so that a replay meets the same refusals. */
+export function act(run: Run, name: ActionName, payload: Payload): ActResult {
+  const result = canAct(run, name, payload);
+  if (result.kind === 'malformed') return result;
+  run.log.push([run.state.tick, name, payload]);
+  if (result.kind === 'refused') {
+    run.state.lastRefusal = { action: name, reason: result.reason, tick: run.state.tick };
+    tell(run, 'refused', { action: name, reason: result.reason });
+    return result;
+  }
+  const deed = deedOf(name);
+  // Any new act ends a wait: whoever acts is not waiting.
+  if (name !== 'waitFor') run.state.wait = null;
+  const task = beginTask(run, name, payload, deed);
+  deed.begin?.(run, payload, task);
+  return DONE;
+}

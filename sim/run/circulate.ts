@@ -1,0 +1,124 @@
+// One second of the circuit: the flow that pump and hole agree on, drawn from the pit, down the stem, up the annulus, back into the pit.
+
+import { rheologyInto } from '../fluid/rheology';
+import { soakCells, soakStore } from '../fluid/soak';
+import { fluidLevel_m } from '../hole/hole';
+import { emptyParcel } from '../hole/parcel';
+import { pushThroughStem, readStem } from '../hole/stemFill';
+import { readHole, sweepHole } from '../hole/sweep';
+import { solveFlow } from '../hydraulics/flow';
+import type { LineFluid } from '../hydraulics/pipe';
+import { CLASS_COUNT } from '../materials/sizes';
+import { drawThroughStrainer, levelOut, pourInto } from '../pit/exchange';
+import { levelBelowRim_m, readChamber } from '../pit/level';
+import { settlePit } from '../pit/settle';
+import { blockStrainer, strainerCovered } from '../pit/strainer';
+import { catchShare } from './catch';
+import type { Run } from './run';
+import { stemLength_m, stemPlace } from './stem';
+import { tell } from './tell';
+import { TICK_s } from './work';
+
+/** Powder soaks and rots wherever it is. What rotted has left the fluid as polymer. */
+export function soakAll({ state, work }: Run): void {
+  const { hole, fill, pit } = state;
+  let rotted_kg = soakCells(hole.soaking_kg, hole.soaked_kg, hole.used, work.shares);
+  rotted_kg += soakCells(fill.soaking_kg, fill.soaked_kg, fill.cells, work.shares);
+  rotted_kg += soakStore(pit.settling, work.shares) + soakStore(pit.suction, work.shares);
+  state.boundary.polymerOut_kg += rotted_kg;
+}
+
+function lineFluidInto(run: Run, out: LineFluid, density_kgm3: number, soaked_gL: number, fines_frac: number): void {
+  const { rheology } = run.work;
+  rheologyInto(rheology, soaked_gL, fines_frac, run.scenario.kit.temperature_C);
+  out.density_kgm3 = density_kgm3;
+  out.K_Pasn = rheology.K_Pasn;
+  out.n_ratio = rheology.n_ratio;
+}
+
+/** Reads the fluid in pit, stem and hole and solves the flow for this second. */
+export function solveCirculation(run: Run): void {
+  const { state, work, scenario } = run;
+  const { pump, stem, hole, fill, pit } = state;
+  readHole(hole, stem.bit_m, scenario.kit.rodOutside_m, scenario.kit.temperature_C, work.hole);
+  if (pump.throttle_frac <= 0 || !pump.primed) {
+    pump.flow_m3s = 0;
+    pump.starved = false;
+    work.flowResult.nozzleVelocity_ms = 0;
+    work.flowResult.wallRate_1s = 0;
+    return;
+  }
+  const input = work.flowInput;
+  readChamber(pit.suction, work.chamberReading);
+  lineFluidInto(
+    run,
+    input.hose,
+    work.chamberReading.density_kgm3,
+    work.chamberReading.soaked_gL,
+    work.chamberReading.fines_frac,
+  );
+  readStem(fill, work.stemReading);
+  lineFluidInto(
+    run,
+    input.stem,
+    work.stemReading.density_kgm3,
+    work.stemReading.soaked_gL,
+    work.stemReading.fines_frac,
+  );
+  input.annulus.density_kgm3 = work.hole.density_kgm3;
+  input.annulus.K_Pasn = work.hole.K_Pasn;
+  input.annulus.n_ratio = work.hole.n_ratio;
+  input.throttle_frac = pump.throttle_frac;
+  input.stemLength_m = stemLength_m(run);
+  input.bit_m = stem.bit_m;
+  input.holeDiameter_m = work.hole.diameter_m;
+  input.pitLevel_m = levelBelowRim_m(pit.suction);
+  input.mouthLevel_m = fluidLevel_m(hole, stemPlace(run));
+  input.blockage_frac = pit.blockage_frac;
+  pump.flow_m3s = solveFlow(input, pump.flow_m3s, work.flowResult);
+  pump.starved = work.flowResult.starved;
+  if (!strainerCovered(pit)) losePrime(run);
+}
+
+function losePrime(run: Run): void {
+  run.state.pump.primed = false;
+  run.state.pump.flow_m3s = 0;
+  tell(run, 'primeLost', { cause: 'air' });
+}
+
+/** Draws from the pit and pushes through the stem; what leaves the nozzles is in work.atBit. */
+export function pumpDown(run: Run): void {
+  const { state, work } = run;
+  emptyParcel(work.drawn);
+  emptyParcel(work.atBit);
+  const wanted_m3 = state.pump.flow_m3s * TICK_s;
+  if (wanted_m3 <= 0) return;
+  const drawn_m3 = drawThroughStrainer(state.pit, wanted_m3, work.drawn);
+  if (drawn_m3 < wanted_m3 * 0.999) {
+    losePrime(run);
+    if (drawn_m3 <= 0) return;
+  }
+  blockStrainer(state.pit, state.pump.flow_m3s, TICK_s);
+  pushThroughStem(state.fill, work.drawn, work.atBit);
+  // Grains that went round through the pit count as cut where they enter again: their first origin is lost.
+  for (let k = 0; k < CLASS_COUNT; k++) work.atBit.moment_m4[k] = work.atBit.solids_m3[k] * state.stem.bit_m;
+}
+
+/** Half the shear rate at the wall of the annulus stirs the grains; a hole at rest keeps a little. */
+const STILL_SHEAR_1s = 0.05;
+
+/** Carries the hole one second on; what comes over the sill goes into the settling chamber, less what a hand catches. */
+export function comeUp(run: Run, bitBefore_m: number): void {
+  const { state, work } = run;
+  const input = work.sweep;
+  input.bitBefore_m = bitBefore_m;
+  input.bit_m = state.stem.bit_m;
+  input.ambient_s =
+    state.pump.flow_m3s > 0 ? Math.max(STILL_SHEAR_1s, 0.5 * work.flowResult.wallRate_1s) : STILL_SHEAR_1s;
+  emptyParcel(work.mouth);
+  sweepHole(state.hole, work.hole, input, work.mouth);
+  catchShare(run);
+  pourInto(state.pit.settling, work.mouth);
+  settlePit(state.pit, work.pit, run.scenario.kit.temperature_C, TICK_s);
+  levelOut(state.pit, work.pit);
+}

@@ -1,0 +1,17 @@
+// Every deed by the name of its act. An act without an entry only leaves its mark in the log.
+
+import type { ActionName } from '../names';
+import { bookDeeds } from './book';
+import type { Deed, Deeds } from './deed';
+import { fluidDeeds } from './fluid';
+import { pitDeeds } from './pit';
+import { pumpDeeds } from './pump';
+import { stemDeeds } from './stem';
+import { trayDeeds } from './tray';
+
+const DEEDS: Deeds = { ...stemDeeds, ...pumpDeeds, ...pitDeeds, ...fluidDeeds, ...trayDeeds, ...bookDeeds };
+const NOTHING: Deed = {};
+
+export function deedOf(action: ActionName): Deed {
+  return DEEDS[action] ?? NOTHING;
+}

@@ -1,0 +1,76 @@
+// Acts on the pit: water in, sand out, the stick.
+
+import { emptyParcel } from '../../hole/parcel';
+import { DURATION_s } from '../../materials/durations';
+import { digOut } from '../../pit/dig';
+import { levelBelowRim_m } from '../../pit/level';
+import { countOut } from '../boundary';
+import { diggable_m3, pitRoom_m3 } from '../pitSigns';
+import type { RefusalKey } from '../names';
+import type { Run } from '../run';
+import type { Task } from '../state';
+import type { Deeds } from './deed';
+
+/** The stick is read to the nearest centimetre. */
+const STICK_m = 0.01;
+/** A heap thinner than this is not worth the shovel, L. */
+const SHOVEL_L = 1;
+
+function waterRefusal(run: Run): RefusalKey | null {
+  if (run.state.stocks.water_L <= 0) return 'noWater';
+  return pitRoom_m3(run.state.pit) < 1e-3 ? 'pitFull' : null;
+}
+
+function beginPour(run: Run, wanted_L: number, task: Task | null): void {
+  if (!task) return;
+  const given_L = Math.min(wanted_L, run.state.stocks.water_L);
+  task.data.perTick_L = given_L / Math.max(1, task.endTick - run.state.tick);
+}
+
+/** Pours one second's share. What finds no room stays in the bucket. */
+function pour(run: Run, task: Task): void {
+  const { stocks, pit, boundary } = run.state;
+  const share_L = Math.min(task.data.perTick_L, stocks.water_L, pitRoom_m3(pit) * 1000);
+  if (share_L <= 0) return;
+  stocks.water_L -= share_L;
+  stocks.waterUsed_L += share_L;
+  pit.suction.water_m3 += share_L / 1000;
+  boundary.waterIn_m3 += share_L / 1000;
+}
+
+export const pitDeeds: Deeds = {
+  fillPit: {
+    refusal: waterRefusal,
+    time_s: (_run, payload) => Math.ceil((payload.water_L as number) * DURATION_s.fillPit_L),
+    begin: (run, payload, task) => beginPour(run, payload.water_L as number, task),
+    during: pour,
+  },
+  addWater: {
+    refusal: waterRefusal,
+    time_s: (_run, payload) => Math.ceil((payload.water_L as number) * DURATION_s.addWater_L),
+    begin: (run, payload, task) => beginPour(run, payload.water_L as number, task),
+    during: pour,
+  },
+  readStick: {
+    end: (run) => {
+      const level_m = Math.round(levelBelowRim_m(run.state.pit.suction) / STICK_m) * STICK_m;
+      run.state.stick = { level_m, tick: run.state.tick };
+    },
+  },
+  digOutPit: {
+    refusal: (run, payload) =>
+      diggable_m3(run.state.pit[payload.chamber as 'settling' | 'suction']) * 1000 < SHOVEL_L ? 'nothingToDig' : null,
+    time_s: (_run, payload) => Math.ceil((payload.spoil_L as number) * DURATION_s.digOut_L),
+    begin: (run, payload, task) => {
+      if (!task) return;
+      task.word = payload.chamber as string;
+      task.data.perTick_m3 = (payload.spoil_L as number) / 1000 / Math.max(1, task.endTick - run.state.tick);
+    },
+    during: (run, task) => {
+      const { spilled } = run.work;
+      emptyParcel(spilled);
+      digOut(run.state.pit[task.word as 'settling' | 'suction'], task.data.perTick_m3, spilled);
+      countOut(run.state.boundary, spilled);
+    },
+  },
+};

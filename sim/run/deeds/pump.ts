@@ -1,0 +1,48 @@
+// Acts on the pump and its strainer.
+
+import { DURATION_s } from '../../materials/durations';
+import { clearStrainer } from '../../pit/strainer';
+import { tell } from '../tell';
+import type { Deeds } from './deed';
+
+export const pumpDeeds: Deeds = {
+  prime: {
+    refusal: (run) =>
+      run.state.pump.primed ? 'alreadyPrimed' : run.state.pump.throttle_frac > 0 ? 'pumpRunning' : null,
+    time_s: (run) =>
+      Math.round(DURATION_s.primeLeast + (DURATION_s.primeMost - DURATION_s.primeLeast) * run.streams.prime.uniform()),
+    end: (run) => {
+      run.state.pump.primed = true;
+      tell(run, 'primed', {});
+    },
+  },
+  setThrottle: {
+    refusal: (run, payload) => {
+      if (payload.throttle_frac === 0) return null;
+      if (!run.state.pump.primed) return 'pumpDry';
+      return run.state.stocks.petrol_L <= 0 ? 'noPetrol' : null;
+    },
+    begin: (run, payload) => {
+      run.state.pump.throttle_frac = payload.throttle_frac as number;
+    },
+  },
+  clearStrainer: {
+    end: (run) => {
+      const { pump, pit } = run.state;
+      clearStrainer(pit);
+      // Lifting the strainer out while the pump draws lets air in.
+      if (pump.throttle_frac > 0 && pump.primed) {
+        pump.primed = false;
+        tell(run, 'primeLost', { cause: 'strainerLifted' });
+      }
+    },
+  },
+  setStrainer: {
+    begin: (run, payload, task) => {
+      if (task) task.data.height_m = Math.min(payload.height_m as number, run.state.pit.suction.depth_m);
+    },
+    end: (run, task) => {
+      run.state.pit.strainer_m = task.data.height_m;
+    },
+  },
+};

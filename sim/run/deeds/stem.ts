@@ -1,0 +1,128 @@
+// Acts on the stem: turning, feeding, lifting, adding and taking off rods, working it free.
+
+import { DURATION_s } from '../../materials/durations';
+import { emptyParcel } from '../../hole/parcel';
+import { countOut } from '../boundary';
+import { flowing } from '../flowing';
+import { tell } from '../tell';
+import { handsFree } from '../hands';
+import { freeingChance } from '../../drilling/pull';
+import { buriedNow_m, liftRoom_m, lowerRoom_m, rodBore_m3 } from '../stem';
+import type { RefusalKey } from '../names';
+import type { Run } from '../run';
+import { lengthenStem, shortenStem } from '../../hole/stemFill';
+import type { Deeds } from './deed';
+
+/** A rod counts as drilled down when no more than this is left above the mouth, m: room to lift the bit while the hole is cleared. ASSUMED. */
+export const ROD_DOWN_LEFT_m = 0.5;
+
+/** How far above the fill a freed stem is drawn, m, and how fast, m/s. ASSUMED. */
+const CLEAR_OF_FILL_m = 0.1;
+const FREED_PULL_ms = 0.05;
+
+const stuck = (run: Run): RefusalKey | null => (run.state.machine.stem === 'stuck' ? 'stemStuck' : null);
+
+/** Rods are screwed only on a still stem without pressure in it. */
+function rodHandling(run: Run): RefusalKey | null {
+  if (run.state.stem.turning) return 'turningOn';
+  if (flowing(run.state) || run.state.pump.throttle_frac > 0) return 'flowOn';
+  if (run.state.stem.motion_m !== 0) return 'stemMoving';
+  return stuck(run);
+}
+
+export const stemDeeds: Deeds = {
+  setTurning: {
+    refusal: (run, payload) => {
+      if (payload.on !== true || run.state.stem.turning) return null;
+      return stuck(run) ?? (handsFree(run) < 1 ? 'handsBusy' : null);
+    },
+    begin: (run, payload) => {
+      run.state.stem.turning = payload.on === true;
+    },
+  },
+  setFeed: {
+    refusal: (run, payload) => {
+      if (payload.feed_frac === 0 || run.state.stem.feed_frac > 0) return null;
+      return stuck(run) ?? (handsFree(run) < 1 ? 'handsBusy' : null);
+    },
+    begin: (run, payload) => {
+      run.state.stem.feed_frac = payload.feed_frac as number;
+    },
+  },
+  lift: {
+    refusal: (run) =>
+      stuck(run) ?? (run.state.stem.motion_m !== 0 ? 'stemMoving' : liftRoom_m(run) < 0.01 ? 'atTop' : null),
+    time_s: (run, payload) =>
+      Math.ceil(Math.min(payload.distance_m as number, liftRoom_m(run)) / (payload.speed_ms as number)),
+    begin: (run, payload) => {
+      const { stem } = run.state;
+      stem.feed_frac = 0;
+      stem.motion_m = -Math.min(payload.distance_m as number, liftRoom_m(run));
+      stem.motion_ms = payload.speed_ms as number;
+    },
+  },
+  lower: {
+    refusal: (run) =>
+      stuck(run) ?? (run.state.stem.motion_m !== 0 ? 'stemMoving' : lowerRoom_m(run) < 0.01 ? 'atBottom' : null),
+    time_s: (run, payload) =>
+      Math.ceil(Math.min(payload.distance_m as number, lowerRoom_m(run)) / (payload.speed_ms as number)),
+    begin: (run, payload) => {
+      const { stem } = run.state;
+      stem.motion_m = Math.min(payload.distance_m as number, lowerRoom_m(run));
+      stem.motion_ms = payload.speed_ms as number;
+    },
+  },
+  addRod: {
+    refusal: (run) => {
+      const handling = rodHandling(run);
+      if (handling) return handling;
+      const { stem } = run.state;
+      if (stem.rods >= run.scenario.opening.rodsInAll) return 'noMoreRods';
+      return stem.rods * run.scenario.kit.rodLength_m - stem.bit_m > ROD_DOWN_LEFT_m ? 'rodNotDown' : null;
+    },
+    end: (run) => {
+      run.state.stem.rods += 1;
+      lengthenStem(run.state.fill, rodBore_m3(run.scenario.kit));
+      tell(run, 'rodAdded', { rods: run.state.stem.rods, buried_m: buriedNow_m(run), depth_m: run.state.hole.depth_m });
+    },
+  },
+  removeRod: {
+    refusal: (run) => {
+      const handling = rodHandling(run);
+      if (handling) return handling;
+      if (run.state.stem.rods <= 1) return 'onlyOneRod';
+      return liftRoom_m(run, run.scenario.kit.rodLength_m) < run.scenario.kit.rodLength_m * 0.5 ? 'atTop' : null;
+    },
+    time_s: (run, payload) =>
+      DURATION_s.removeRod + Math.ceil(run.scenario.kit.rodLength_m / (payload.speed_ms as number)),
+    begin: (run, payload) => {
+      const { stem } = run.state;
+      stem.feed_frac = 0;
+      stem.motion_m = -Math.min(run.scenario.kit.rodLength_m, stem.bit_m);
+      stem.motion_ms = payload.speed_ms as number;
+    },
+    end: (run) => {
+      const { state } = run;
+      state.stem.rods -= 1;
+      emptyParcel(run.work.spilled);
+      shortenStem(state.fill, rodBore_m3(run.scenario.kit), run.work.spilled);
+      countOut(state.boundary, run.work.spilled);
+      tell(run, 'rodRemoved', { rods: state.stem.rods });
+    },
+  },
+  workStem: {
+    time_s: (_run, payload) => payload.time_s as number,
+    refusal: (run) => (run.state.stem.motion_m !== 0 ? 'stemMoving' : null),
+    end: (run) => {
+      const { state, scenario } = run;
+      if (state.machine.stem !== 'stuck') return;
+      const buried_m = buriedNow_m(run);
+      if (run.streams.luck.uniform() >= freeingChance(state.pump.flow_m3s, scenario.kit.nominalFlow_m3s, buried_m))
+        return;
+      // It gives: the crew draws it up through the fill.
+      state.stem.motion_m = -Math.min(liftRoom_m(run), buried_m + CLEAR_OF_FILL_m);
+      state.stem.motion_ms = FREED_PULL_ms;
+      tell(run, 'freed', { buried_m });
+    },
+  },
+};

@@ -1,0 +1,132 @@
+// A run: its scenario, its state, its random streams, its log and record, and the scratch memory of a tick.
+
+import { createHole } from '../hole/hole';
+import { createStemFill } from '../hole/stemFill';
+import { createPit } from '../pit/pit';
+import { firstValue } from '../machine/machine';
+import { CLASS_COUNT } from '../materials/sizes';
+import type { Kit } from '../materials/kit';
+import { createStream, type Stream } from '../numeric/stream';
+import { createBoundary } from './boundary';
+import { openLedger } from './ledger';
+import type { LogEntry } from './log';
+import { NOISE_COUNT } from './noise';
+import { createRecord, type RunRecord } from './record';
+import type { Opening, Scenario } from './scenario';
+import type { RunState } from './state';
+import { rodBore_m3 } from './stem';
+import { createWork, type Work } from './work';
+
+/** One random stream per use, so that one use never disturbs another. */
+export interface RunStreams {
+  readonly prime: Stream;
+  readonly senses: Stream;
+  readonly luck: Stream;
+}
+
+export interface Run {
+  readonly scenario: Scenario;
+  state: RunState;
+  readonly streams: RunStreams;
+  readonly log: LogEntry[];
+  readonly record: RunRecord;
+  readonly work: Work;
+}
+
+function openingPit(kit: Kit, opening: Opening): RunState['pit'] {
+  const pit = createPit({
+    settling_m3: kit.settling.area_m2 * kit.settling.depth_m,
+    suction_m3: kit.suction.area_m2 * kit.suction.depth_m,
+    depth_m: kit.settling.depth_m,
+    notch_m: kit.notch_m,
+    strainer_m: kit.strainer_m,
+  });
+  const area_m2 = pit.settling.area_m2 + pit.suction.area_m2;
+  const filled_m3 = Math.min(opening.pit_L / 1000, pit.settling.capacity_m3 + pit.suction.capacity_m3);
+  pit.settling.water_m3 = (filled_m3 * pit.settling.area_m2) / area_m2;
+  pit.suction.water_m3 = (filled_m3 * pit.suction.area_m2) / area_m2;
+  return pit;
+}
+
+function openingState(scenario: Scenario): RunState {
+  const { kit, opening } = scenario;
+  const starter_m = opening.starter_m;
+  return {
+    tick: 0,
+    machine: firstValue(),
+    stem: {
+      rods: opening.rods,
+      bit_m: starter_m,
+      turning: false,
+      feed_frac: 0,
+      motion_m: 0,
+      motion_ms: 0,
+      balling_frac: 0,
+      torque_Nm: 0,
+      pull_N: 0,
+      sinking_ms: 0,
+      layerIndex: 0,
+      rodDownTold: false,
+      buriedTold: false,
+      balledTold: false,
+      stalled: false,
+      stalledTold: false,
+    },
+    pump: { throttle_frac: 0, primed: opening.primed, flow_m3s: 0, running_s: 0, flowTold: false, starved: false },
+    fill: createStemFill(opening.rods * rodBore_m3(kit)),
+    hole: createHole({ dz_m: kit.dz_m, maxDepth_m: opening.maxDepth_m, bit_m: kit.bit_m, starter_m }),
+    pit: openingPit(kit, opening),
+    tasks: [],
+    wait: null,
+    stocks: {
+      water_L: opening.water_L,
+      powder_kg: opening.powder_kg,
+      petrol_L: opening.petrol_L,
+      waterUsed_L: 0,
+      powderUsed_kg: 0,
+    },
+    boundary: createBoundary(),
+    signs: {
+      returns_frac: 0,
+      grit_frac: 0,
+      fines_frac: 0,
+      mouth_frac: new Float64Array(CLASS_COUNT),
+      colour: 'pale',
+      cleanTicks: 0,
+      wasLoaded: false,
+      pitLowTold: false,
+    },
+    feel: null,
+    funnel: null,
+    stick: null,
+    caught: { solids_m3: new Float64Array(CLASS_COUNT), moment_m4: new Float64Array(CLASS_COUNT) },
+    samples: [],
+    notes: [],
+    ownLog: [],
+    cautions: [],
+    hints: [],
+    wentBack: 0,
+    lastRefusal: null,
+    recent: [],
+    noise: new Float64Array(NOISE_COUNT),
+  };
+}
+
+/** A run at its first tick. The same scenario always gives the same run. */
+export function createRun(scenario: Scenario): Run {
+  const state = openingState(scenario);
+  openLedger(state);
+  const { id, seed } = scenario;
+  return {
+    scenario,
+    state,
+    streams: {
+      prime: createStream(`${id}/prime/${seed}`),
+      senses: createStream(`${id}/senses/${seed}`),
+      luck: createStream(`${id}/luck/${seed}`),
+    },
+    log: [],
+    record: createRecord(),
+    work: createWork(scenario, state.hole),
+  };
+}

@@ -1,0 +1,227 @@
+// What a crew can see, hear and feel, and nothing else. Crews and the learner's panel read only this record; its noise comes from the state.
+
+import { CLASS_COUNT, FIRST_VISIBLE_CLASS } from '../materials/sizes';
+import { handsFree } from './hands';
+import { costOf } from './cost';
+import {
+  HIDDEN_EVENTS,
+  type ActionName,
+  type ColourWord,
+  type EventName,
+  type FeelWord,
+  type RefusalKey,
+} from './names';
+import { NOISE } from './noise';
+import type { Run } from './run';
+import type { RunState, Sample } from './state';
+import { onBottom } from './stem';
+import { levelBelowRim_m } from '../pit/level';
+import { heapShare } from './pitSigns';
+
+export type Amount = 'none' | 'few' | 'some' | 'many';
+export type StemSound = 'still' | 'quiet' | 'hiss' | 'grind' | 'knock' | 'sticky';
+export type TorqueFeel = 'free' | 'light' | 'firm' | 'heavy' | 'stalled';
+export type PullFeel = 'normal' | 'dragging' | 'heavy' | 'stuck';
+export type PumpSound = 'off' | 'steady' | 'labouring' | 'racing' | 'gulping';
+export type PitLook = 'full' | 'down' | 'low' | 'empty';
+export type HeapLook = 'bare' | 'some' | 'high' | 'brimming';
+
+export interface GrainGlance {
+  readonly classIndex: number;
+  readonly amount: Amount;
+}
+
+export interface TraySample {
+  readonly sample: number;
+  readonly time_s: number;
+  readonly label_m: number;
+  /** Share of each size class as the eye takes it, to the nearest twentieth. */
+  readonly shares: readonly number[];
+  readonly colour: ColourWord;
+  readonly named: Sample['named'];
+}
+
+export interface Senses {
+  readonly time_s: number;
+  readonly ended: boolean;
+  readonly returns: {
+    readonly running: boolean;
+    readonly share_frac: number;
+    readonly colour: ColourWord;
+    /** Sand and coarser in the returns: 0 runs clean, 1 heavily loaded. */
+    readonly cloudiness_frac: number;
+    /** Silt and clay in the returns: 0 clear, 1 like soup. */
+    readonly murk_frac: number;
+    readonly grains: readonly GrainGlance[];
+  };
+  readonly feel: { readonly word: FeelWord; readonly time_s: number } | null;
+  readonly funnel: { readonly seconds_s: number; readonly time_s: number } | null;
+  readonly stick: { readonly level_m: number; readonly time_s: number } | null;
+  readonly tray: readonly TraySample[];
+  readonly stem: {
+    readonly rods: number;
+    readonly rodsLeft: number;
+    readonly bit_m: number;
+    readonly bottom_m: number;
+    readonly left_m: number;
+    readonly turning: boolean;
+    readonly feed_frac: number;
+    readonly sound: StemSound;
+    readonly torque: TorqueFeel;
+    readonly pull: PullFeel;
+    readonly sinking_mmin: number;
+  };
+  readonly pump: { readonly throttle_frac: number; readonly primed: boolean; readonly sound: PumpSound };
+  readonly pit: { readonly look: PitLook; readonly heap: HeapLook; readonly strainer_m: number };
+  readonly hands: {
+    readonly total: number;
+    readonly free: number;
+    readonly tasks: readonly { readonly action: ActionName; readonly left_s: number }[];
+  };
+  readonly stock: {
+    readonly water_L: number;
+    readonly powder_kg: number;
+    readonly petrol_L: number;
+    readonly cost_marks: number;
+  };
+  readonly waiting: { readonly until: string; readonly left_s: number } | null;
+  readonly lastRefusal: { readonly action: ActionName; readonly reason: RefusalKey; readonly tick: number } | null;
+  /** What a crew could notice in the last second. */
+  readonly felt: readonly EventName[];
+}
+
+/** Volume fraction of sand at the mouth that looks heavily loaded, and of fines that looks like soup. ASSUMED: 2 % is a third of what stalls the work. */
+const LOADED_frac = 0.02;
+const SOUP_frac = 0.05;
+/** Volume fractions at which a glance at the channel sees few, some and many grains of a class. ASSUMED. */
+const GLANCE_frac = [1e-5, 4e-4, 3e-3];
+/** A strainer this far shut makes the pump labour. ASSUMED. */
+const LABOURING_frac = 0.5;
+
+const between = (low: number, value: number, high: number): number => Math.min(high, Math.max(low, value));
+const roundTo = (value: number, stepSize: number): number => Math.round(value / stepSize) * stepSize;
+
+function glances(state: RunState): GrainGlance[] {
+  const eye = 1 + 0.25 * state.noise[NOISE.grains];
+  const seen: GrainGlance[] = [];
+  for (let k = FIRST_VISIBLE_CLASS; k < CLASS_COUNT; k++) {
+    const c = state.signs.mouth_frac[k] * eye;
+    const amount: Amount =
+      c > GLANCE_frac[2] ? 'many' : c > GLANCE_frac[1] ? 'some' : c > GLANCE_frac[0] ? 'few' : 'none';
+    seen.push({ classIndex: k, amount });
+  }
+  return seen;
+}
+
+function trayView(sample: Sample): TraySample {
+  let total = 0;
+  for (const v of sample.solids_m3) total += v;
+  const shares = sample.solids_m3.map((v) => (total > 0 ? roundTo(v / total, 0.05) : 0));
+  return {
+    sample: sample.sample,
+    time_s: sample.tick,
+    label_m: sample.label_m,
+    shares,
+    colour: sample.colour,
+    named: sample.named,
+  };
+}
+
+/** Sound and feel follow from the grains and the strength of the soil at the bit, never from its name. Limits ASSUMED from trade use: sand hisses, gravel knocks, clay is silent and sticky. */
+function stemSound(run: Run): StemSound {
+  const { state, scenario } = run;
+  if (!state.stem.turning) return 'still';
+  if (!onBottom(state)) return 'quiet';
+  const soil = scenario.ground.layers[state.stem.layerIndex];
+  if (soil.d50_mm > 2) return 'knock';
+  if (soil.d50_mm > 0.6) return 'grind';
+  if (soil.d50_mm > 0.063) return 'hiss';
+  return soil.su_kPa !== null ? 'sticky' : 'quiet';
+}
+
+function torqueFeel(run: Run): TorqueFeel {
+  const { state, scenario } = run;
+  if (!state.stem.turning) return 'free';
+  const share = (state.stem.torque_Nm / scenario.kit.stallTorque_Nm) * (1 + 0.08 * state.noise[NOISE.torque]);
+  if (share >= 1) return 'stalled';
+  return share > 0.6 ? 'heavy' : share > 0.2 ? 'firm' : share > 0.05 ? 'light' : 'free';
+}
+
+function pullFeel(run: Run): PullFeel {
+  const { state, scenario } = run;
+  if (state.machine.stem === 'stuck') return 'stuck';
+  const share = (state.stem.pull_N / scenario.kit.pullLimit_N) * (1 + 0.08 * state.noise[NOISE.pull]);
+  return share > 0.6 ? 'heavy' : share > 0.3 ? 'dragging' : 'normal';
+}
+
+function pumpSound(state: RunState): PumpSound {
+  switch (state.machine.pump) {
+    case 'stopped':
+    case 'priming':
+      return 'off';
+    case 'starved':
+      return state.pump.throttle_frac > 0 ? 'racing' : 'off';
+    case 'blocked':
+      return 'gulping';
+    default:
+      return state.pump.starved ? 'gulping' : state.pit.blockage_frac > LABOURING_frac ? 'labouring' : 'steady';
+  }
+}
+
+function pitLook(run: Run): PitLook {
+  const down_m = levelBelowRim_m(run.state.pit.suction);
+  const depth_m = run.state.pit.suction.depth_m;
+  return down_m < 0.08 ? 'full' : down_m < 0.35 * depth_m ? 'down' : down_m < 0.75 * depth_m ? 'low' : 'empty';
+}
+
+function heapLook(run: Run): HeapLook {
+  const share = heapShare(run.state.pit.settling);
+  return share < 0.04 ? 'bare' : share < 0.3 ? 'some' : share < 0.65 ? 'high' : 'brimming';
+}
+
+export function sensesOf(run: Run): Senses {
+  const { state, scenario } = run;
+  const { stem, noise, signs, stocks } = state;
+  const running = state.machine.returns !== 'none';
+  const job = state.machine.job;
+  return {
+    time_s: state.tick,
+    ended: job === 'pullingOut' || job === 'abandoned',
+    returns: {
+      running,
+      share_frac: running ? between(0, roundTo(signs.returns_frac * (1 + 0.04 * noise[NOISE.returns]), 0.05), 1) : 0,
+      colour: signs.colour,
+      cloudiness_frac: running ? between(0, (signs.grit_frac / LOADED_frac) * (1 + 0.12 * noise[NOISE.grit]), 1) : 0,
+      murk_frac: running ? between(0, (signs.fines_frac / SOUP_frac) * (1 + 0.1 * noise[NOISE.fines]), 1) : 0,
+      grains: running ? glances(state) : [],
+    },
+    feel: state.feel && { word: state.feel.word, time_s: state.feel.tick },
+    funnel: state.funnel && { seconds_s: state.funnel.seconds_s, time_s: state.funnel.tick },
+    stick: state.stick && { level_m: state.stick.level_m, time_s: state.stick.tick },
+    tray: state.samples.filter((sample) => sample.tick <= state.tick).map(trayView),
+    stem: {
+      rods: stem.rods,
+      rodsLeft: scenario.opening.rodsInAll - stem.rods,
+      bit_m: roundTo(stem.bit_m, 0.01),
+      bottom_m: roundTo(state.hole.depth_m, 0.01),
+      left_m: roundTo(Math.max(0, stem.rods * scenario.kit.rodLength_m - stem.bit_m), 0.01),
+      turning: stem.turning,
+      feed_frac: stem.feed_frac,
+      sound: stemSound(run),
+      torque: torqueFeel(run),
+      pull: pullFeel(run),
+      sinking_mmin: Math.max(0, roundTo(stem.sinking_ms * 60 * (1 + 0.1 * noise[NOISE.sinking]), 0.01)),
+    },
+    pump: { throttle_frac: state.pump.throttle_frac, primed: state.pump.primed, sound: pumpSound(state) },
+    pit: { look: pitLook(run), heap: heapLook(run), strainer_m: state.pit.strainer_m },
+    hands: {
+      total: scenario.kit.crew,
+      free: handsFree(run),
+      tasks: state.tasks.map((task) => ({ action: task.action, left_s: Math.max(0, task.endTick - state.tick) })),
+    },
+    stock: { water_L: stocks.water_L, powder_kg: stocks.powder_kg, petrol_L: stocks.petrol_L, cost_marks: costOf(run) },
+    waiting: state.wait && { until: state.wait.until, left_s: Math.max(0, state.wait.endTick - state.tick) },
+    lastRefusal: state.lastRefusal,
+    felt: state.recent.filter((event) => !HIDDEN_EVENTS.includes(event.name)).map((event) => event.name),
+  };
+}

@@ -1,0 +1,70 @@
+// Where the stem is and how far it can go; moving it by rope or by its own weight.
+
+import { bedHeight_m, buried_m, type StemPlace } from '../hole/hole';
+import type { Kit } from '../materials/kit';
+import { flowing } from './flowing';
+import type { Run } from './run';
+import type { RunState } from './state';
+
+/** The tripod lifts the stem's top this far above the mouth, m. ASSUMED: two rods and a head. */
+export const MAST_m = 3.3;
+/** The bit counts as standing on the bottom within this, m. */
+const TOUCH_m = 0.002;
+/** A stem let down by its weight sinks at this speed, m/s; through fill only with flow or turning, and slowly. ASSUMED. */
+const LET_DOWN_ms = 0.1;
+const THROUGH_FILL_ms = 0.01;
+
+export function rodBore_m3(kit: Kit): number {
+  return (Math.PI / 4) * kit.rodBore_m * kit.rodBore_m * kit.rodLength_m;
+}
+
+export function stemPlace(run: Run): StemPlace {
+  const { place } = run.work;
+  place.bit_m = run.state.stem.bit_m;
+  place.rodOutside_m = run.scenario.kit.rodOutside_m;
+  return place;
+}
+
+export const buriedNow_m = (run: Run): number => buried_m(run.state.hole, stemPlace(run));
+
+export const stemLength_m = (run: Run): number => run.state.stem.rods * run.scenario.kit.rodLength_m;
+
+/** Standing on the bottom of the hole, with nothing but the ground under the bit. */
+export const onBottom = ({ stem, hole }: RunState): boolean => stem.bit_m >= hole.depth_m - TOUCH_m;
+
+/** How far the stem can be lifted: up to the mouth, and no higher than the tripod reaches. */
+export function liftRoom_m(run: Run, mast_m = MAST_m): number {
+  const above_m = stemLength_m(run) - run.state.stem.bit_m;
+  return Math.max(0, Math.min(run.state.stem.bit_m, mast_m - above_m));
+}
+
+/** How far it can be let down: to the bottom, or until the swivel is at the mouth. */
+export function lowerRoom_m(run: Run): number {
+  return Math.max(0, Math.min(run.state.hole.depth_m, stemLength_m(run)) - run.state.stem.bit_m);
+}
+
+/** One second's descent of at most `wanted_m`: free above the fill, slow in it, and none in it while all is still. */
+function descend(run: Run, wanted_m: number): number {
+  const { stem, hole } = run.state;
+  const fillTop_m = hole.depth_m - bedHeight_m(hole, stemPlace(run));
+  const free_m = Math.max(0, fillTop_m - stem.bit_m);
+  const washing = flowing(run.state) || stem.turning;
+  const reach_m = free_m + (washing ? THROUGH_FILL_ms : 0);
+  return Math.min(wanted_m, reach_m, lowerRoom_m(run));
+}
+
+/** Moves the stem by one second of its lift, its lowering, or of feed above the bottom. */
+export function moveStem(run: Run): void {
+  const { stem } = run.state;
+  if (stem.motion_m < 0) {
+    const up_m = Math.min(-stem.motion_m, stem.motion_ms);
+    stem.bit_m -= up_m;
+    stem.motion_m = stem.motion_m + up_m > -1e-9 ? 0 : stem.motion_m + up_m;
+  } else if (stem.motion_m > 0) {
+    const down_m = descend(run, Math.min(stem.motion_m, stem.motion_ms));
+    stem.bit_m += down_m;
+    stem.motion_m = down_m <= 0 || stem.motion_m - down_m < 1e-9 ? 0 : stem.motion_m - down_m;
+  } else if (stem.feed_frac > 0 && !onBottom(run.state) && run.state.machine.stem !== 'stuck') {
+    stem.bit_m += descend(run, LET_DOWN_ms);
+  }
+}

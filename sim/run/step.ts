@@ -1,0 +1,48 @@
+// One second of job time. The order is the order of cause: what the crew does, the fluid, the flow, the bit, the hole, the pit, what can be sensed, the machine.
+
+import { comeUp, pumpDown, soakAll, solveCirculation } from './circulate';
+import { drill } from './drill';
+import { wander } from './noise';
+import type { Run } from './run';
+import { readSigns } from './signs';
+import { moveStem } from './stem';
+import { workTasks } from './tasks';
+import { forgetOld } from './tell';
+import { traceRow } from './trace';
+import { watchWait } from './waiting';
+import { watch } from './watch';
+import { TICK_s } from './work';
+
+/** Petrol the pump's engine burns at full throttle, L per second. ASSUMED: 1.2 litres an hour, a small four-stroke engine. */
+const PETROL_Ls = 1.2 / 3600;
+
+function burnPetrol(run: Run): void {
+  const { pump, stocks } = run.state;
+  if (pump.throttle_frac <= 0) return;
+  pump.running_s += TICK_s;
+  stocks.petrol_L = Math.max(0, stocks.petrol_L - PETROL_Ls * pump.throttle_frac * TICK_s);
+  if (stocks.petrol_L <= 0) pump.throttle_frac = 0;
+}
+
+/** Carries the run one second on, in place. */
+export function step(run: Run): void {
+  const { state } = run;
+  forgetOld(run);
+  workTasks(run);
+  burnPetrol(run);
+  const bitBefore_m = state.stem.bit_m;
+  moveStem(run);
+  soakAll(run);
+  solveCirculation(run);
+  pumpDown(run);
+  drill(run);
+  // Loss and inflow, level, cake and the wall have their place here: after the cut, before the hole is swept.
+  comeUp(run, bitBefore_m);
+  state.stem.sinking_ms = (state.stem.bit_m - bitBefore_m) / TICK_s;
+  readSigns(run);
+  wander(state.noise, run.streams.senses, state.tick);
+  watch(run);
+  watchWait(run);
+  traceRow(run);
+  state.tick += 1;
+}

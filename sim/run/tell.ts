@@ -1,0 +1,16 @@
+// Writes an event into the record and among the recent things a crew may have noticed.
+
+import type { EventName } from './names';
+import type { Run } from './run';
+
+export function tell(run: Run, name: EventName, data: Readonly<Record<string, number | string>>): void {
+  const { tick } = run.state;
+  run.record.events.push({ tick, name, data });
+  run.state.recent.push({ tick, name });
+}
+
+/** Forgets what is older than the last second. Called as each step begins. */
+export function forgetOld(run: Run): void {
+  const { recent, tick } = run.state;
+  if (recent.length > 0 && recent[0].tick < tick) run.state.recent = recent.filter((event) => event.tick >= tick);
+}

@@ -1,0 +1,25 @@
+// A wait ends when what it waits for is there, when its time is up, or when something happens that a crew would turn round for.
+
+import { HIDDEN_EVENTS, type EventName } from './names';
+import type { Run } from './run';
+
+/** Small news that does not end a wait by itself. */
+const SMALL: readonly EventName[] = [
+  ...HIDDEN_EVENTS,
+  'taskDone',
+  'refused',
+  'sampleCaught',
+  'flowStarted',
+  'rodAdded',
+  'rodRemoved',
+  'primed',
+];
+
+export function watchWait(run: Run): void {
+  const { wait, recent, tick, tasks } = run.state;
+  if (!wait) return;
+  // The tick has not been counted on yet: what happened in this second ends the wait with it.
+  const news = recent.some((event) => event.tick === tick && !SMALL.includes(event.name));
+  const done = wait.until === 'taskDone' && tasks.length === 0;
+  if (done || news || tick + 1 >= wait.endTick) run.state.wait = null;
+}

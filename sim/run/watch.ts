@@ -1,0 +1,131 @@
+// Edges of the second: thresholds crossed become events; the machine is called only where its mode must change.
+
+import { POLYMER } from '../materials/polymer';
+import { edgesInto } from '../machine/edges';
+import type { MachineValue } from '../machine/machine';
+import { levelBelowRim_m } from '../pit/level';
+import { bedHeight_m } from '../hole/hole';
+import { flowing } from './flowing';
+import { send } from './modes';
+import type { EventName } from './names';
+import type { Run } from './run';
+import { buriedNow_m, onBottom, stemLength_m, stemPlace } from './stem';
+import { tell } from './tell';
+
+/** Fill above the bit that a crew notices, m; share of the strainer that counts as blocked; shares of the torque and pull limits that count as tight. ASSUMED. */
+const NOTICED_FILL_m = 0.05;
+const BLOCKED_frac = 0.75;
+const OPEN_AGAIN_frac = 0.6;
+const TIGHT_frac = 0.6;
+const BALLED_frac = 0.5;
+const UNBALLED_frac = 0.2;
+/** The pit counts as low when this share of its depth stands empty. ASSUMED. */
+const PIT_LOW_frac = 0.5;
+/** The last centimetre of a rod belongs to the clamp, m. */
+const ROD_DOWN_m = 0.01;
+
+function watchFlow(run: Run): void {
+  const { state, work } = run;
+  const { pump, stem, hole } = state;
+  const now = flowing(state);
+  if (now === pump.flowTold) return;
+  pump.flowTold = now;
+  if (now) {
+    tell(run, 'flowStarted', { bit_m: stem.bit_m });
+    return;
+  }
+  tell(run, 'flowStopped', {
+    bit_m: stem.bit_m,
+    depth_m: hole.depth_m,
+    offBottom_m: hole.depth_m - stem.bit_m,
+    suspended_m3: work.hole.suspended_m3,
+    coarse_m3: work.hole.coarse_m3,
+    bed_m: bedHeight_m(hole, stemPlace(run)),
+    turning: stem.turning ? 1 : 0,
+  });
+}
+
+function watchStem(run: Run): void {
+  const { stem } = run.state;
+  const fill_m = buriedNow_m(run);
+  if (fill_m > NOTICED_FILL_m !== stem.buriedTold) {
+    if (!stem.buriedTold) tell(run, 'buried', { buried_m: fill_m, depth_m: run.state.hole.depth_m });
+    // Told again only after the bit has come clear.
+    stem.buriedTold = fill_m > NOTICED_FILL_m;
+  }
+  if (stem.stalled !== stem.stalledTold)
+    tell(run, stem.stalled ? 'stalled' : 'restarted', { depth_m: run.state.hole.depth_m });
+  stem.stalledTold = stem.stalled;
+  const down = stemLength_m(run) - stem.bit_m < ROD_DOWN_m;
+  if (down && !stem.rodDownTold) tell(run, 'rodDown', { depth_m: run.state.hole.depth_m, rods: stem.rods });
+  stem.rodDownTold = down;
+  if (!stem.balledTold && stem.balling_frac > BALLED_frac) {
+    stem.balledTold = true;
+    tell(run, 'balled', { depth_m: run.state.hole.depth_m });
+  } else if (stem.balledTold && stem.balling_frac < UNBALLED_frac) {
+    stem.balledTold = false;
+    tell(run, 'unballed', {});
+  }
+}
+
+function readSignals(run: Run): void {
+  const { state, work, scenario } = run;
+  const { signals } = work;
+  const { pump, stem, pit, machine } = state;
+  signals.priming = state.tasks.some((task) => task.action === 'prime');
+  signals.primed = pump.primed;
+  signals.throttleUp = pump.throttle_frac > 0;
+  signals.strainerShut = pit.blockage_frac > (machine.pump === 'blocked' ? OPEN_AGAIN_frac : BLOCKED_frac);
+  signals.turning = stem.turning && !stem.stalled;
+  signals.onBottom = onBottom(state);
+  const torque_ratio = stem.turning ? stem.torque_Nm / scenario.kit.stallTorque_Nm : 0;
+  const pull_ratio = stem.pull_N / scenario.kit.pullLimit_N;
+  signals.stuck = pull_ratio > 1 && stem.motion_m === 0;
+  signals.tight = torque_ratio > TIGHT_frac || pull_ratio > TIGHT_frac;
+  signals.flowing = flowing(state);
+  signals.returns_frac = state.signs.returns_frac;
+  const { soaked_kg, soaking_kg, water_m3 } = pit.suction;
+  const powder_kg = soaked_kg + soaking_kg;
+  signals.powder = powder_kg > 1e-6;
+  signals.soaked_frac = signals.powder ? soaked_kg / powder_kg : 1;
+  signals.dose_ratio = water_m3 > 0 ? soaked_kg / water_m3 / POLYMER.workingDose_gL : 0;
+  const { polymerIn_kg, polymerOut_kg } = state.boundary;
+  signals.rotted_frac = polymerIn_kg > 0 ? polymerOut_kg / polymerIn_kg : 0;
+}
+
+/** The events that a change of mode means for the record. */
+function tellChange(run: Run, before: MachineValue): void {
+  const { machine } = run.state;
+  const told: EventName[] = [];
+  if (machine.pump !== before.pump && machine.pump === 'blocked') told.push('strainerBlocked');
+  if (machine.stem !== before.stem) {
+    if (machine.stem === 'tight') told.push('tight');
+    if (machine.stem === 'stuck') told.push('stuck');
+  }
+  if (machine.fluid !== before.fluid && before.fluid === 'soaking' && machine.fluid !== 'spent') told.push('soaked');
+  if (machine.returns !== before.returns && flowing(run.state)) {
+    if (before.returns === 'full' && machine.returns !== 'full') told.push('returnsLost');
+    if (machine.returns === 'full') told.push('returnsBack');
+  }
+  for (const name of told) tell(run, name, { depth_m: run.state.hole.depth_m });
+}
+
+function watchPit(run: Run): void {
+  const { pit, signs } = run.state;
+  const { depth_m } = pit.suction;
+  const low = levelBelowRim_m(pit.suction) > depth_m * PIT_LOW_frac;
+  if (low && !signs.pitLowTold) tell(run, 'pitLow', {});
+  signs.pitLowTold = low;
+}
+
+/** Tests the edges of this second, tells what happened and moves the machine on. */
+export function watch(run: Run): void {
+  watchFlow(run);
+  watchStem(run);
+  watchPit(run);
+  readSignals(run);
+  const before = run.state.machine;
+  const count = edgesInto(run.work.edges, before, run.work.signals);
+  for (let i = 0; i < count; i++) send(run, run.work.edges[i]);
+  if (count > 0) tellChange(run, before);
+}

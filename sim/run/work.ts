@@ -1,0 +1,124 @@
+// The scratch memory of a tick: made once, filled anew each second, never part of the state.
+
+import { createBitResult, type BitInput, type BitResult } from '../drilling/bit';
+import { tickShares, type TickShares } from '../fluid/soak';
+import type { Rheology } from '../fluid/rheology';
+import type { CutGround } from '../hole/cut';
+import type { HoleState, StemPlace } from '../hole/hole';
+import { createMouth, type MouthFlux } from '../hole/mouth';
+import { createParcel, type Parcel } from '../hole/parcel';
+import type { StemReading } from '../hole/stemFill';
+import { createHoleWork, type HoleWork, type SweepInput } from '../hole/sweep';
+import { createFlowResult, type FlowInput, type FlowResult } from '../hydraulics/flow';
+import type { Signals } from '../machine/signals';
+import type { MachineEvent } from '../machine/machine';
+import { createPitWork, type PitWork } from '../pit/exchange';
+import type { ChamberReading } from '../pit/level';
+import type { Scenario } from './scenario';
+
+/** Job seconds in one tick. */
+export const TICK_s = 1;
+
+export interface Work {
+  readonly shares: TickShares;
+  readonly place: StemPlace;
+  readonly hole: HoleWork;
+  readonly pit: PitWork;
+  readonly flowInput: FlowInput;
+  readonly flowResult: FlowResult;
+  /** What the pump drew, what left the nozzles, what was cut, what came over the sill, what was spilled or dug out. */
+  readonly drawn: Parcel;
+  readonly atBit: Parcel;
+  readonly cut: Parcel;
+  readonly mouth: MouthFlux;
+  readonly spilled: Parcel;
+  readonly rheology: Rheology;
+  readonly chamberReading: ChamberReading;
+  readonly stemReading: StemReading;
+  readonly cutGround: CutGround;
+  readonly bitInput: BitInput;
+  readonly bitResult: BitResult;
+  readonly sweep: SweepInput;
+  readonly signals: Signals;
+  readonly edges: MachineEvent[];
+}
+
+const lineFluid = () => ({ density_kgm3: 1000, K_Pasn: 0.001, n_ratio: 1 });
+
+export function createWork({ kit }: Scenario, hole: HoleState): Work {
+  const atBit = createParcel();
+  return {
+    shares: tickShares(kit.temperature_C, TICK_s),
+    place: { bit_m: 0, rodOutside_m: kit.rodOutside_m },
+    hole: createHoleWork(hole),
+    pit: createPitWork(),
+    flowInput: {
+      kit,
+      throttle_frac: 0,
+      stemLength_m: 0,
+      bit_m: 0,
+      holeDiameter_m: kit.bit_m,
+      pitLevel_m: 0,
+      mouthLevel_m: 0,
+      blockage_frac: 0,
+      hose: lineFluid(),
+      stem: lineFluid(),
+      annulus: lineFluid(),
+    },
+    flowResult: createFlowResult(),
+    drawn: createParcel(),
+    atBit,
+    cut: createParcel(),
+    mouth: createMouth(),
+    spilled: createParcel(),
+    rheology: { K_Pasn: 0.001, n_ratio: 1 },
+    chamberReading: { density_kgm3: 1000, soaked_gL: 0, fines_frac: 0, load_frac: 0 },
+    stemReading: { density_kgm3: 1000, soaked_gL: 0, fines_frac: 0 },
+    cutGround: { porosity_frac: 0, saturation_frac: 1, fractions: [] },
+    bitInput: {
+      feed_frac: 0,
+      stemLength_m: 0,
+      turning: false,
+      bit_m: kit.bit_m,
+      turns_rpm: kit.turning_rpm,
+      stallTorque_Nm: kit.stallTorque_Nm,
+      E_MPa: null,
+      su_kPa: null,
+      tauC_Pa: 0,
+      balling_frac: 0,
+      bed_m: 0,
+      load_frac: 0,
+      flow_m3s: 0,
+      density_kgm3: 1000,
+      nozzleVelocity_ms: 0,
+      nozzle_m: kit.nozzle_m,
+    },
+    bitResult: createBitResult(),
+    sweep: {
+      dt_s: TICK_s,
+      bitBefore_m: 0,
+      bit_m: 0,
+      rodOutside_m: kit.rodOutside_m,
+      temperature_C: kit.temperature_C,
+      inflow: atBit,
+      ambient_s: 0,
+    },
+    signals: {
+      priming: false,
+      primed: false,
+      throttleUp: false,
+      strainerShut: false,
+      turning: false,
+      onBottom: false,
+      tight: false,
+      stuck: false,
+      returns_frac: 0,
+      flowing: false,
+      powder: false,
+      soaked_frac: 1,
+      dose_ratio: 0,
+      rotted_frac: 0,
+    },
+    edges: [],
+  };
+}
