@@ -60,6 +60,9 @@ export {
 } from './materials/sizes';
 export { SOILS, SOIL_KINDS, type SoilKind } from './materials/soils';
 export { layerAt } from './ground/lookup';
+export { buildGround, ground, type GroundRecipe } from './ground/generate';
+export { SETTINGS, type SettingId } from './ground/settings';
+export { GROUND_VERSION } from './ground/ground';
 export type { Ground, Head, NeighbourWell, Site, Spot } from './ground/ground';
 export type { Layer } from './ground/layer';
 export { hashOf } from './numeric/hash';
