@@ -31,6 +31,8 @@ export default ts.config(
       'house/file-name': 'error',
     },
   },
+  // What a component is given, and what follows from it, changes without being assigned.
+  { files: ['**/*.svelte'], rules: { 'prefer-const': 'off', 'svelte/prefer-const': 'error' } },
   {
     files: ['sim/**/*.ts', 'lessons/**/*.ts'],
     ignores: ['lessons/cli/**'],

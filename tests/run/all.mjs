@@ -36,6 +36,9 @@ const steps = [
   },
 ];
 
+// Colours are for a terminal: in a kept log they are noise.
+const plain = process.stdout.isTTY ? {} : { NO_COLOR: '1', FORCE_COLOR: undefined };
+
 const total = { passed: 0, failed: 0, skipped: 0 };
 /** @type {string[]} */
 const lines = [];
@@ -56,7 +59,7 @@ for (const step of steps) {
   const run = spawnSync(process.execPath, step.args, {
     cwd: root,
     stdio: ['ignore', 'inherit', 'inherit'],
-    env: { ...process.env, FORCE_COLOR: '0', PLAYWRIGHT_JSON_OUTPUT_FILE: browserReport },
+    env: { ...process.env, ...plain, PLAYWRIGHT_JSON_OUTPUT_FILE: browserReport },
   });
   const ok = run.status === 0;
   const time_s = ((performance.now() - start_ms) / 1000).toFixed(1);
