@@ -22,7 +22,10 @@ export default ts.config(
       'no-var': 'error',
       'prefer-const': 'error',
       'max-lines': ['error', { max: 250, skipBlankLines: true, skipComments: true }],
-      '@typescript-eslint/consistent-type-imports': ['error', { fixStyle: 'separate-type-imports' }],
+      '@typescript-eslint/consistent-type-imports': [
+        'error',
+        { fixStyle: 'separate-type-imports', disallowTypeAnnotations: false },
+      ],
       '@typescript-eslint/no-unused-vars': [
         'error',
         { argsIgnorePattern: '^_', varsIgnorePattern: '^_', caughtErrorsIgnorePattern: '^_' },
