@@ -1,0 +1,38 @@
+// Which coaching card is on top now: the one whose cue came last. One sentence at a time.
+
+import type { Run } from '$sim';
+import type { Lesson } from './schema';
+import type { WordKey } from './words/index';
+
+type Card = Lesson['cards'][number];
+
+/** Tick of the card's latest cue, or -1. */
+function cuedAt(card: Card, run: Run): number {
+  const { cue } = card;
+  const { events, trace } = run.record;
+  if (cue.on === 'start') return 0;
+  if (cue.on === 'event') {
+    for (let i = events.length - 1; i >= 0; i--) if (events[i]!.name === cue.event) return events[i]!.tick;
+    return -1;
+  }
+  if (cue.on === 'action') {
+    for (let i = run.log.length - 1; i >= 0; i--) if (run.log[i]![1] === cue.action) return run.log[i]![0];
+    return -1;
+  }
+  for (let row = 0; row < trace.length; row++)
+    if (trace.columns.depth_m[row]! >= cue.depth_m) return trace.columns.time_s[row]!;
+  return -1;
+}
+
+/** Text of the card to show, or null when the lesson has none. Of cards cued at the same moment the later in the lesson wins. */
+export function coachingCard(
+  lesson: Lesson,
+  run: Run,
+): { readonly id: string; readonly text: WordKey; readonly tick: number } | null {
+  let best: { id: string; text: WordKey; tick: number } | null = null;
+  for (const card of lesson.cards) {
+    const tick = cuedAt(card, run);
+    if (tick >= 0 && (best === null || tick >= best.tick)) best = { id: card.id, text: card.text, tick };
+  }
+  return best;
+}

@@ -1,0 +1,91 @@
+// The score of a run: every item of the lesson's rubric, summed by category, with reasons and evidence.
+
+import { sensesOf, type Run } from '$sim';
+import { outcomeOf } from './over';
+import { CATEGORY_IDS, CATEGORY_OF, type CategoryId, type ItemId } from './rubric/ids';
+import { ITEMS } from './rubric/index';
+import type { Evidence, RunView } from './rubric/item';
+import type { Lesson } from './schema';
+import type { Said } from './words/index';
+
+export interface GradedItem {
+  readonly id: ItemId;
+  readonly category: CategoryId;
+  readonly points: number;
+  readonly max: number;
+  readonly reason: Said;
+  readonly evidence: readonly Evidence[];
+}
+
+export interface Grade {
+  /** 0 to 100, to a tenth. */
+  readonly score: number;
+  readonly passed: boolean;
+  readonly categories: readonly { readonly id: CategoryId; readonly points: number; readonly max: number }[];
+  readonly items: readonly GradedItem[];
+  readonly outcome: Said;
+}
+
+const tenth = (value: number): number => Math.round(value * 10) / 10;
+
+/** What the rubric may see of a run. */
+export function viewOf(run: Run, lesson: Lesson): RunView {
+  const { state, record, scenario } = run;
+  let depth_m = state.hole.depth_m;
+  const depths = record.trace.columns.depth_m;
+  for (let row = 0; row < record.trace.length; row++) depth_m = Math.max(depth_m, depths[row]!);
+  return {
+    ticks: state.tick,
+    log: run.log,
+    events: record.events,
+    trace: record.trace,
+    tray: sensesOf(run).tray,
+    powderUsed_kg: state.stocks.powderUsed_kg,
+    waterUsed_L: state.stocks.waterUsed_L,
+    depth_m,
+    bitDiameter_m: scenario.kit.bit_m,
+    goal_m: lesson.end.depth_m,
+    hazards: lesson.hazards,
+  };
+}
+
+/** Judges a view by a lesson's rubric: the part of the grade that needs no run, only its record. */
+export function judge(view: RunView, lesson: Lesson): GradedItem[] {
+  return lesson.rubric.map(({ item, weight, bands }) => {
+    const judged = ITEMS[item](view, bands);
+    return {
+      id: item,
+      category: CATEGORY_OF[item],
+      points: tenth(judged.share_frac * weight),
+      max: weight,
+      reason: judged.reason,
+      evidence: judged.evidence,
+    };
+  });
+}
+
+/** Points by category, in the fixed order; categories that the lesson does not judge are left out. */
+export function byCategory(items: readonly GradedItem[]): Grade['categories'] {
+  const sums: { id: CategoryId; points: number; max: number }[] = [];
+  for (const id of CATEGORY_IDS) {
+    const own = items.filter((item) => item.category === id);
+    if (own.length === 0) continue;
+    sums.push({
+      id,
+      points: tenth(own.reduce((sum, item) => sum + item.points, 0)),
+      max: own.reduce((sum, item) => sum + item.max, 0),
+    });
+  }
+  return sums;
+}
+
+/** Passing wants the points, the job done, no hint of level 3 and no going back. Hints cost no points. */
+export function grade(run: Run, lesson: Lesson): Grade {
+  const items = judge(viewOf(run, lesson), lesson);
+  const score = tenth(items.reduce((sum, item) => sum + item.points, 0));
+  const outcome = outcomeOf(run, lesson);
+  const shownAll = run.state.hints.some((hint) => hint.level === 3);
+  const passed =
+    score >= lesson.pass_points && outcome.key === 'outcome.reached' && !shownAll && run.state.wentBack === 0;
+  return { score, passed, categories: byCategory(items), items, outcome };
+}

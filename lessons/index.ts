@@ -1,0 +1,32 @@
+// The only door to the lessons.
+
+export { LESSONS, lessonById } from './catalogue/index';
+export { checkLesson, LessonSchema, type Lesson, type LessonCheck } from './schema';
+export { scenarioOf } from './scenario';
+export { isOver, outcomeOf } from './over';
+export { grade, judge, viewOf, type Grade, type GradedItem } from './grade';
+export { CATEGORY_IDS, CATEGORY_OF, ITEM_IDS, type CategoryId, type ItemId } from './rubric/ids';
+export type { Evidence, Judged, RunView } from './rubric/item';
+export { ITEMS } from './rubric/index';
+export { fittingNames } from './rubric/grains';
+export { HAZARD_IDS, hazardWords, type HazardId } from './hazards';
+export { coachingCard } from './coaching';
+export { CREWS, createCrew, isCrewName } from './crews/index';
+export type { Crew, Deed } from './crews/crew';
+export { playCrew, playOn } from './play';
+export {
+  readRunFile,
+  runFileOf,
+  tooLarge,
+  writeRunFile,
+  RUN_FILE_LIMIT,
+  RUN_FORMAT,
+  RUN_FORMAT_VERSION,
+  type About,
+  type Problem,
+  type ProblemKey,
+  type ReadRunFile,
+  type RunFile,
+} from './runfile';
+export { replayFile, type Replayed } from './replayFile';
+export { en as lessonWords, fillSlots, format, isWordKey, type Said, type WordData, type WordKey } from './words/index';

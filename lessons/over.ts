@@ -1,0 +1,22 @@
+// When a run of a lesson is over, and how it ended.
+
+import type { Run } from '$sim';
+import type { Lesson } from './schema';
+import type { Said } from './words/index';
+
+/** Drilling was stopped, the hole given up, or the day is over. */
+export function isOver(run: Run, lesson: Lesson): boolean {
+  const { job } = run.state.machine;
+  return job === 'pullingOut' || job === 'abandoned' || run.state.tick >= lesson.end.cap_s;
+}
+
+export function outcomeOf(run: Run, lesson: Lesson): Said {
+  const { job } = run.state.machine;
+  const data = { depth_m: Math.round(run.state.hole.depth_m * 100) / 100 };
+  if (job === 'abandoned') return { key: 'outcome.givenUp', data };
+  if (job === 'pullingOut') {
+    const reached = run.state.hole.depth_m >= lesson.end.depth_m && run.state.stem.rods >= lesson.end.rods;
+    return { key: reached ? 'outcome.reached' : 'outcome.stoppedShort', data };
+  }
+  return { key: run.state.tick >= lesson.end.cap_s ? 'outcome.timeUp' : 'outcome.running', data };
+}

@@ -1,0 +1,51 @@
+// Items of the category economy: hours, powder and water. An unfinished job earns only in the measure of its depth.
+
+import { bandOf, shareBetween, shown, type Bands, type Judged, type RunView } from './item';
+
+function doneShare(view: RunView): number {
+  return Math.min(1, Math.max(0, view.depth_m / view.goal_m));
+}
+
+/** Bands: full_s, none_s (job seconds). */
+export function jobTime(view: RunView, bands: Bands): Judged {
+  const full_s = bandOf(bands, 'full_s');
+  const byTime = shareBetween(view.ticks, full_s, bandOf(bands, 'none_s'));
+  const done = doneShare(view);
+  const time_min = shown(view.ticks / 60, 0);
+  return {
+    share_frac: byTime * done,
+    reason:
+      done < 1
+        ? { key: 'reason.jobTime.unfinished', data: { time_min } }
+        : byTime === 1
+          ? { key: 'reason.jobTime.full', data: { time_min } }
+          : { key: 'reason.jobTime.lost', data: { time_min, goal_min: shown(full_s / 60, 0) } },
+    evidence: [{ tick: view.ticks, value: view.ticks, unit: 's' }],
+  };
+}
+
+/** The worse of the two supplies. Bands: powderFull_g, powderNone_g, waterFull_L, waterNone_L. */
+export function suppliesUsed(view: RunView, bands: Bands): Judged {
+  const powder_g = view.powderUsed_kg * 1000;
+  const powderGoal_g = bandOf(bands, 'powderFull_g');
+  const waterGoal_L = bandOf(bands, 'waterFull_L');
+  const byPowder = shareBetween(powder_g, powderGoal_g, bandOf(bands, 'powderNone_g'));
+  const byWater = shareBetween(view.waterUsed_L, waterGoal_L, bandOf(bands, 'waterNone_L'));
+  const done = doneShare(view);
+  const used = { powder_g: shown(powder_g, 0), water_L: shown(view.waterUsed_L, 0) };
+  return {
+    share_frac: Math.min(byPowder, byWater) * done,
+    reason:
+      done < 1
+        ? { key: 'reason.suppliesUsed.unfinished', data: {} }
+        : byPowder === 1 && byWater === 1
+          ? { key: 'reason.suppliesUsed.full', data: used }
+          : byPowder <= byWater
+            ? { key: 'reason.suppliesUsed.powder', data: { powder_g: used.powder_g, goal_g: powderGoal_g } }
+            : { key: 'reason.suppliesUsed.water', data: { water_L: used.water_L, goal_L: waterGoal_L } },
+    evidence: [
+      { value: used.powder_g, unit: 'g' },
+      { value: used.water_L, unit: 'L' },
+    ],
+  };
+}

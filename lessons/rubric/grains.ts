@@ -1,0 +1,40 @@
+// Which names fit a sample, judged by its own grains alone: the share of each size class, as anyone at the tray can see it.
+
+import type { KindWord } from '$sim';
+
+/** Names within this much of the largest share are right as well: a tray is read by eye. ASSUMED. */
+const EYE_frac = 0.1;
+
+/** Silt enough among fine sand to call it silty. ASSUMED, after the usual "silty" from about a sixth. */
+const SILTY_frac = 0.15;
+
+/** Made ground and topsoil end above this depth in every lesson; deeper, the word is wrong, m. */
+const TOPSOIL_END_m = 0.8;
+
+type Group = 'clay' | 'silt' | 'fineSand' | 'mediumSand' | 'coarseSand' | 'gravel';
+
+/** Shares of the eight size classes put together under the words of the tray: gravel is all above 2 mm. */
+function groupShares(shares: readonly number[]): Record<Group, number> {
+  return {
+    clay: shares[0]!,
+    silt: shares[1]!,
+    fineSand: shares[2]!,
+    mediumSand: shares[3]!,
+    coarseSand: shares[4]!,
+    gravel: shares[5]! + shares[6]! + shares[7]!,
+  };
+}
+
+/** All words that fit the sample. */
+export function fittingNames(shares: readonly number[], label_m: number): KindWord[] {
+  const groups = groupShares(shares);
+  const names = Object.keys(groups) as Group[];
+  let largest = 0;
+  for (const name of names) largest = Math.max(largest, groups[name]);
+  const fitting: KindWord[] = names.filter((name) => groups[name] > 0 && groups[name] >= largest - EYE_frac);
+  const fine = groups.fineSand + groups.silt + groups.clay;
+  if (fine >= 0.5 && groups.fineSand >= SILTY_frac && groups.silt + groups.clay >= SILTY_frac)
+    fitting.push('siltySand');
+  if (label_m <= TOPSOIL_END_m) fitting.push('topsoil');
+  return fitting;
+}

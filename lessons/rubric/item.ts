@@ -1,0 +1,60 @@
+// What an item sees of a run and what it gives back. An item is a pure function of this view and its bands.
+
+import type { LogEntry, RunEvent, Senses, Trace } from '$sim';
+import type { Said } from '../words/index';
+
+export interface RunView {
+  readonly ticks: number;
+  readonly log: readonly LogEntry[];
+  readonly events: readonly RunEvent[];
+  readonly trace: Trace;
+  /** The samples as the learner sees them, with the learner's own names. */
+  readonly tray: Senses['tray'];
+  readonly powderUsed_kg: number;
+  readonly waterUsed_L: number;
+  /** Deepest reach of the bit, m. */
+  readonly depth_m: number;
+  readonly bitDiameter_m: number;
+  /** Depth at which the lesson's job counts as done, m. */
+  readonly goal_m: number;
+  /** Cautions that the lesson shows. */
+  readonly hazards: readonly string[];
+}
+
+/** What an item rests on: a moment, a depth, a figure with its unit. */
+export interface Evidence {
+  readonly tick?: number;
+  readonly depth_m?: number;
+  readonly value?: number;
+  readonly unit?: string;
+}
+
+export interface Judged {
+  /** Share of the item's weight that was earned, 0 to 1. */
+  readonly share_frac: number;
+  readonly reason: Said;
+  readonly evidence: readonly Evidence[];
+}
+
+export type Bands = Readonly<Record<string, number>>;
+export type ItemFunction = (view: RunView, bands: Bands) => Judged;
+
+/** The figure of that name; a lesson without it is wrong and is told so. */
+export function bandOf(bands: Bands, name: string): number {
+  const figure = bands[name];
+  if (figure === undefined) throw new Error(`The rubric lacks the figure "${name}".`);
+  return figure;
+}
+
+/** 1 at `full` or better, 0 at `none` or worse, straight between; `full` may be the larger or the smaller of the two. */
+export function shareBetween(value: number, full: number, none: number): number {
+  if (full === none) return value === full ? 1 : 0;
+  return Math.min(1, Math.max(0, (value - none) / (full - none)));
+}
+
+/** Rounds to so many decimals, for a figure that is to be shown. */
+export function shown(value: number, decimals: number): number {
+  let scale = 1;
+  for (let i = 0; i < decimals; i++) scale *= 10;
+  return Math.round(value * scale) / scale;
+}

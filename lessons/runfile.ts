@@ -1,0 +1,169 @@
+// The run file: one versioned JSON object that holds a run as scenario, seed and log. The headless command writes it and the app saves it.
+// Its fields are documented in lessons/README.md. Reading never throws: whatever is wrong comes back as a problem with its data.
+
+import * as v from 'valibot';
+import { hashRun, malformedIn, SIM_VERSION, type LogEntry, type Run } from '$sim';
+import { grade } from './grade';
+import { isOver } from './over';
+import { lessonById } from './catalogue/index';
+import type { Lesson } from './schema';
+import type { WordData, WordKey } from './words/index';
+
+export const RUN_FORMAT = 'hand-jetting-run';
+export const RUN_FORMAT_VERSION = 1;
+
+/** Longest run file that is read, characters; a whole day's log takes a hundredth of it. */
+export const RUN_FILE_LIMIT = 8 * 1024 * 1024;
+
+/** Two days of job time and an act every few seconds: beyond that a file is no run. */
+const MOST_TICKS = 172800;
+const MOST_ACTS = 50000;
+const MOST_LAYERS = 400;
+
+const Whole = (most: number) => v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(most));
+const Text = (most: number) => v.pipe(v.string(), v.maxLength(most));
+const Figure = v.pipe(v.number(), v.finite());
+
+const Ground = v.looseObject({
+  version: Figure,
+  seed: Whole(4294967295),
+  depth_m: Figure,
+  layers: v.pipe(
+    v.array(v.looseObject({ kind: Text(40), top_m: Figure, bottom_m: Figure })),
+    v.minLength(1),
+    v.maxLength(MOST_LAYERS),
+  ),
+});
+
+const Answer = v.union([Text(2000), v.pipe(v.array(Text(200)), v.maxLength(40))]);
+
+const RunFileSchema = v.strictObject({
+  format: v.literal(RUN_FORMAT),
+  version: v.literal(RUN_FORMAT_VERSION),
+  sim: Text(20),
+  lesson: Text(40),
+  lessonVersion: Whole(9999),
+  seed: Whole(4294967295),
+  practice: v.boolean(),
+  ground: Ground,
+  who: Text(60),
+  name: Text(80),
+  log: v.pipe(
+    v.array(v.strictTuple([Whole(MOST_TICKS), Text(40), v.record(v.string(), v.unknown())])),
+    v.maxLength(MOST_ACTS),
+  ),
+  ticks: Whole(MOST_TICKS),
+  hash: v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/)),
+  claimed: v.strictObject({ score: v.pipe(Figure, v.minValue(0), v.maxValue(100)) }),
+  finished: v.boolean(),
+  answers: v.optional(v.record(Text(80), Answer)),
+});
+
+type Read = v.InferOutput<typeof RunFileSchema>;
+export type RunFile = Omit<Read, 'log'> & { readonly log: LogEntry[] };
+
+export type ProblemKey = Extract<WordKey, `problem.file.${string}`>;
+export interface Problem {
+  readonly ok: false;
+  readonly problem: ProblemKey;
+  readonly data: WordData;
+}
+/** A file of another version of the physics or the lesson opens for reading only: it cannot be played again to the same end. */
+export type ReadRunFile = { readonly ok: true; readonly file: RunFile; readonly otherVersion: boolean } | Problem;
+
+export interface About {
+  readonly who?: string;
+  readonly name?: string;
+  readonly answers?: RunFile['answers'];
+}
+
+/** The run as a file's content, as it stands now. */
+export function runFileOf(run: Run, lesson: Lesson, about: About = {}): RunFile {
+  return {
+    format: RUN_FORMAT,
+    version: RUN_FORMAT_VERSION,
+    sim: SIM_VERSION,
+    lesson: lesson.id,
+    lessonVersion: lesson.version,
+    seed: run.scenario.seed,
+    practice: run.scenario.practice,
+    ground: run.scenario.ground as unknown as RunFile['ground'],
+    who: about.who ?? '',
+    name: about.name ?? '',
+    log: [...run.log],
+    ticks: run.state.tick,
+    hash: hashRun(run),
+    claimed: { score: grade(run, lesson).score },
+    finished: isOver(run, lesson),
+    ...(about.answers === undefined ? {} : { answers: about.answers }),
+  };
+}
+
+export function writeRunFile(run: Run, lesson: Lesson, about: About = {}): string {
+  return JSON.stringify(runFileOf(run, lesson, about)) + '\n';
+}
+
+const problem = (key: ProblemKey, data: WordData = {}): Problem => ({ ok: false, problem: key, data });
+
+export function tooLarge(size: number): Problem {
+  const inMB = (characters: number): number => Math.round(characters / 104857.6) / 10;
+  return problem('problem.file.tooLarge', { size_MB: inMB(size), limit_MB: inMB(RUN_FILE_LIMIT) });
+}
+
+/** True when the text is a JSON object that was cut off: at its end a bracket or a string is still open. */
+function breaksOff(text: string): boolean {
+  if (!text.startsWith('{')) return false;
+  let open = 0;
+  let quoted = false;
+  for (let i = 0; i < text.length; i++) {
+    const sign = text[i];
+    if (quoted) {
+      if (sign === '\\') i++;
+      else if (sign === '"') quoted = false;
+    } else if (sign === '"') quoted = true;
+    else if (sign === '{' || sign === '[') open++;
+    else if (sign === '}' || sign === ']') open--;
+  }
+  return open > 0 || quoted;
+}
+
+function parsed(text: string): { readonly value: unknown } | null {
+  try {
+    return { value: JSON.parse(text) };
+  } catch {
+    return null;
+  }
+}
+
+/** The first entry of the log that no run can hold: out of order, after the end, or malformed. */
+function badAct(file: RunFile): Problem | null {
+  let last = 0;
+  for (const [tick, action, payload] of file.log) {
+    if (tick < last || tick > file.ticks || malformedIn(action, payload) !== null)
+      return problem('problem.file.badAct', { tick });
+    last = tick;
+  }
+  return null;
+}
+
+/** Reads a run file from outside. Whether it can be reproduced is for replayFile to find out. */
+export function readRunFile(text: string): ReadRunFile {
+  if (text.length > RUN_FILE_LIMIT) return tooLarge(text.length);
+  const trimmed = text.trim();
+  if (trimmed === '') return problem('problem.file.empty');
+  const json = parsed(trimmed);
+  if (json === null) return problem(breaksOff(trimmed) ? 'problem.file.truncated' : 'problem.file.notJson');
+  const head = json.value as { format?: unknown; version?: unknown } | null;
+  if (typeof head !== 'object' || head === null || head.format !== RUN_FORMAT)
+    return problem('problem.file.wrongFormat');
+  if (typeof head.version === 'number' && head.version > RUN_FORMAT_VERSION) {
+    return problem('problem.file.newerFormat', { version: head.version, known: RUN_FORMAT_VERSION });
+  }
+  const result = v.safeParse(RunFileSchema, json.value);
+  if (!result.success) return problem('problem.file.badField', { field: v.getDotPath(result.issues[0]) ?? 'file' });
+  const file = result.output as RunFile;
+  const lesson = lessonById(file.lesson);
+  if (lesson === null) return problem('problem.file.unknownLesson', { lesson: file.lesson });
+  const otherVersion = file.sim !== SIM_VERSION || file.lessonVersion !== lesson.version;
+  return (otherVersion ? null : badAct(file)) ?? { ok: true, file, otherVersion };
+}

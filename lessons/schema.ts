@@ -1,0 +1,150 @@
+// The form of a lesson file. A lesson is data only; whatever it names (words, rubric items, hazards, soils) must exist.
+
+import * as v from 'valibot';
+import { ACTION_NAMES, SETTINGS, SOIL_KINDS, type EventName } from '$sim';
+import { isWordKey, type WordKey } from './words/index';
+import { HAZARD_IDS } from './hazards';
+import { ITEM_IDS } from './rubric/ids';
+
+const Id = v.pipe(
+  v.string(),
+  v.regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, 'an id of small letters, digits and hyphens'),
+  v.maxLength(40),
+);
+const Word = v.custom<WordKey>(isWordKey, 'a key of the message files');
+const Count = (min: number, max: number) => v.pipe(v.number(), v.integer(), v.minValue(min), v.maxValue(max));
+const Between = (min: number, max: number) => v.pipe(v.number(), v.finite(), v.minValue(min), v.maxValue(max));
+
+/** Smallest and largest value; the seed chooses between them. */
+const Range = (min: number, max: number) =>
+  v.pipe(
+    v.tuple([Between(min, max), Between(min, max)]),
+    v.check(([low, high]) => low <= high, 'the smaller number first'),
+  );
+
+/** What a card may wait for; a record, so that the compiler misses none. */
+const NOTICED = {
+  primed: true,
+  primeLost: true,
+  strainerBlocked: true,
+  pitLow: true,
+  pitFull: true,
+  flowStarted: true,
+  flowStopped: true,
+  rodDown: true,
+  rodAdded: true,
+  rodRemoved: true,
+  buried: true,
+  tight: true,
+  stuck: true,
+  freed: true,
+  balled: true,
+  unballed: true,
+  stalled: true,
+  restarted: true,
+  clear: true,
+  soaked: true,
+  returnsLost: true,
+  returnsBack: true,
+  sampleCaught: true,
+  refused: true,
+  drillingStopped: true,
+  taskDone: true,
+  ended: true,
+} as const satisfies Record<Exclude<EventName, 'layerChanged'>, true>;
+const NOTICED_EVENTS = Object.keys(NOTICED) as (keyof typeof NOTICED)[];
+
+export const VIEW_LEVELS = ['open', 'hole', 'blind'] as const;
+export const SENSE_IDS = ['returns', 'feel', 'funnel', 'stick', 'tray', 'stem', 'pump', 'pit', 'clock'] as const;
+export const GAUGE_IDS = ['flow', 'pitLevel', 'bed', 'torque', 'fluid', 'loading'] as const;
+export const HAND_GROUPS = ['stem', 'pump', 'pit', 'fluid', 'tray', 'well', 'book'] as const;
+
+const Recipe = v.strictObject({
+  layers: v.pipe(
+    v.array(v.strictObject({ kind: v.picklist(SOIL_KINDS), thickness_m: Range(0.05, 60) })),
+    v.minLength(1),
+    v.maxLength(40),
+  ),
+  waterTable_m: Range(0, 60),
+});
+
+const Ground = v.variant('by', [
+  /** One of the recipes, chosen by the seed, so that learners cannot tell each other the order of the layers. */
+  v.strictObject({ by: v.literal('recipe'), recipes: v.pipe(v.array(Recipe), v.minLength(1), v.maxLength(12)) }),
+  v.strictObject({ by: v.literal('setting'), setting: v.picklist(SETTINGS) }),
+]);
+
+const Opening = v.strictObject({
+  rods: Count(1, 40),
+  rodsInAll: Count(1, 60),
+  starter_m: Between(0.05, 3),
+  pit_L: Between(0, 3000),
+  primed: v.boolean(),
+  water_L: Between(0, 20000),
+  powder_kg: Between(0, 50),
+  petrol_L: Between(0, 50),
+  maxDepth_m: Between(1, 60),
+});
+
+const Cue = v.variant('on', [
+  v.strictObject({ on: v.literal('start') }),
+  v.strictObject({ on: v.literal('event'), event: v.picklist(NOTICED_EVENTS) }),
+  v.strictObject({ on: v.literal('action'), action: v.picklist(ACTION_NAMES) }),
+  v.strictObject({ on: v.literal('depth'), depth_m: Between(0, 60) }),
+]);
+
+const Item = v.strictObject({
+  item: v.picklist(ITEM_IDS),
+  weight: Between(1, 100),
+  /** The figures the item judges by, by name, units in the names. */
+  bands: v.record(v.string(), v.pipe(v.number(), v.finite())),
+});
+
+export const LessonSchema = v.strictObject({
+  id: Id,
+  version: Count(1, 9999),
+  title: Word,
+  outcomes: v.pipe(v.array(Word), v.minLength(1), v.maxLength(5)),
+  briefing: v.pipe(v.array(Word), v.minLength(1), v.maxLength(10)),
+  ground: Ground,
+  /** Differences from the demo kit, by name. */
+  kit: v.record(v.string(), v.pipe(v.number(), v.finite())),
+  view: v.picklist(VIEW_LEVELS),
+  senses: v.array(v.picklist(SENSE_IDS)),
+  gauges: v.pipe(v.array(v.picklist(GAUGE_IDS)), v.maxLength(7)),
+  hands: v.pipe(v.array(v.picklist(HAND_GROUPS)), v.minLength(1)),
+  opening: Opening,
+  end: v.strictObject({ rods: Count(1, 60), depth_m: Between(0.5, 60), cap_s: Count(60, 172800) }),
+  faults: v.pipe(v.array(v.never()), v.maxLength(0)),
+  pass_points: Count(1, 100),
+  rubric: v.pipe(
+    v.array(Item),
+    v.minLength(1),
+    v.check(
+      (items) => Math.abs(items.reduce((sum, item) => sum + item.weight, 0) - 100) < 1e-9,
+      'weights that sum to 100',
+    ),
+    v.check((items) => new Set(items.map((item) => item.item)).size === items.length, 'each item once'),
+  ),
+  hints: v.array(v.strictObject({ id: Id, ask: Word, levels: v.tuple([Word, Word, Word]) })),
+  cards: v.array(v.strictObject({ id: Id, cue: Cue, text: Word })),
+  hazards: v.pipe(v.array(v.picklist(HAZARD_IDS)), v.minLength(1)),
+  questions: v.pipe(v.array(Word), v.minLength(1), v.maxLength(8)),
+});
+
+export type Lesson = v.InferOutput<typeof LessonSchema>;
+export type LessonItem = Lesson['rubric'][number];
+
+export type LessonCheck =
+  | { readonly ok: true; readonly lesson: Lesson }
+  | { readonly ok: false; readonly problems: readonly { readonly field: string; readonly problem: string }[] };
+
+/** Checks a lesson from outside. Each problem names its field, as in rubric.3.weight; never throws. */
+export function checkLesson(value: unknown): LessonCheck {
+  const result = v.safeParse(LessonSchema, value);
+  if (result.success) return { ok: true, lesson: result.output };
+  return {
+    ok: false,
+    problems: result.issues.map((issue) => ({ field: v.getDotPath(issue) ?? 'lesson', problem: issue.message })),
+  };
+}

@@ -1,0 +1,9 @@
+// All English words of the lessons in one typed record. English is the source; other languages follow its keys.
+
+import { cli } from './en/cli';
+import { firstRods } from './en/firstRods';
+import { hazards } from './en/hazards';
+import { problems } from './en/problems';
+import { rubric } from './en/rubric';
+
+export const en = { ...firstRods, ...rubric, ...hazards, ...problems, ...cli } as const;
