@@ -67,7 +67,7 @@ export const firstRodsLesson: Lesson = {
     pit_L: 940,
     primed: false,
     water_L: 1500,
-    powder_kg: 1.5,
+    powder_kg: 3,
     petrol_L: 5,
     maxDepth_m: 8,
   },
@@ -93,7 +93,7 @@ export const firstRodsLesson: Lesson = {
     {
       item: 'suppliesUsed',
       weight: 4,
-      bands: { powderFull_g: 1000, powderNone_g: 1500, waterFull_L: 500, waterNone_L: 1200 },
+      bands: { powderFull_g: 1300, powderNone_g: 2200, waterFull_L: 500, waterNone_L: 1200 },
     },
     { item: 'cautionsRead', weight: 6, bands: {} },
     { item: 'rodsHandledStill', weight: 4, bands: { none: 2 } },

@@ -2,7 +2,7 @@
 
 import { createRecord, TRACE_COLUMNS, type LogEntry, type RunEvent, type Trace, type TraceColumn } from '$sim';
 import { openRow } from '../../sim/run/record';
-import type { RunView } from '$lessons';
+import { ITEMS, judge, lessonById, type ItemId, type Judged, type RunView } from '$lessons';
 
 export type Row = Partial<Record<TraceColumn, number>>;
 
@@ -98,4 +98,23 @@ export function cleanView(change: Partial<RunView> = {}): RunView {
 export function withEvents(drop: (event: RunEvent) => boolean, add: readonly RunEvent[]): RunView {
   const clean = cleanView();
   return cleanView({ events: [...clean.events.filter((event) => !drop(event)), ...add] });
+}
+
+export const lesson = lessonById('first-rods')!;
+
+/** One item of first-rods with the lesson's own bands. */
+export function judged(id: ItemId, view: RunView): Judged {
+  const { bands } = lesson.rubric.find(({ item }) => item === id)!;
+  return ITEMS[id](view, bands);
+}
+
+/** Points lost by category against a job without a fault. */
+export function lostBy(view: RunView): Record<string, number> {
+  const clean = judge(cleanView(), lesson);
+  const lost: Record<string, number> = {};
+  judge(view, lesson).forEach((item, i) => {
+    const points = clean[i]!.points - item.points;
+    if (points > 0) lost[item.category] = (lost[item.category] ?? 0) + points;
+  });
+  return lost;
 }
