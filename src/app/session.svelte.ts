@@ -1,6 +1,16 @@
 // One run being played: the clock, the acts, what the crew notices. Screens read it; only act() and the clock change the run.
 // Who notices what is decided by the run: this file asks it and passes it on.
-import { act, replayRun, sensesOf, step, type ActionName, type ActResult, type Run, type Senses } from '$sim';
+import {
+  act,
+  replayRun,
+  sensesOf,
+  step,
+  type ActionName,
+  type ActResult,
+  type Payload,
+  type Run,
+  type Senses,
+} from '$sim';
 import { isOver, type Lesson } from '$lessons';
 import { feltMessage, isDanger, type FeltMessage } from './felt';
 import { createTicker, type Speed } from './ticker';
@@ -73,7 +83,7 @@ export class Session {
   }
 
   /** Does an act now. A refusal or a wrong payload changes nothing but lastResult and the run's own note of it. */
-  act(name: ActionName, payload: object = {}): ActResult {
+  act(name: ActionName, payload: Payload = {}): ActResult {
     const result = act(this.run, name, payload);
     this.lastResult = result;
     if (result.kind === 'refused')

@@ -1,3 +1,52 @@
-// Words of the debrief part.
+// Words of the debrief: ask first, then points, then ground, then traces.
 
-export const debrief = {} as const;
+export const debrief = {
+  'debrief.of': '{lesson}, {who}',
+  'debrief.steps': 'Steps',
+  'debrief.step': 'Step {step:0} of {steps:0}',
+  'debrief.step.ask': 'Your own view',
+  'debrief.step.points': 'Points and reasons',
+  'debrief.step.ground': 'The ground',
+  'debrief.step.traces': 'The whole run',
+  'debrief.locked': 'after your own view',
+  'debrief.next': 'Next: {step:word}',
+  'debrief.before': 'Back: {step:word}',
+  'debrief.notFinished': 'This run is not finished yet.',
+
+  'ask.lead': 'Think first, before anything is shown. Nobody grades this.',
+  'ask.many': 'Several may fit.',
+  'ask.words': 'In your own words, if you like',
+  'ask.wordsOn': 'In your own words: {question:word}',
+  'ask.done': 'That is my view',
+  'ask.missing': { one: '{n} question is still open.', other: '{n} questions are still open.' },
+  'ask.kept': 'Your view is kept with the run.',
+  'ask.change': 'Change my view',
+
+  'points.score': '{score:0} of 100 points',
+  'points.passed': 'Passed. {goal:0} points are needed.',
+  'points.failed': 'Not passed yet. {goal:0} points are needed.',
+  'points.category': '{points:1} of {max:0}',
+  'points.item': 'What counted',
+  'points.reason': 'Why',
+  'points.got': 'Points',
+  'points.where': 'Where it shows',
+  'points.at': 'at {time_s:duration}',
+  'points.atDepth': 'at {time_s:duration}, {depth_m:1} m',
+  'points.depth': 'at {depth_m:1} m',
+  'points.more': { one: 'and {n} more place', other: 'and {n} more places' },
+  'points.noEvidence': '–',
+  'points.full': 'full',
+  'points.part': 'part',
+  'points.lost': 'lost',
+
+  'ground.lead': 'This is what the bit went through, beside what you logged.',
+  'ground.lookBack': 'What surprised you? Keep it in mind for the next hole.',
+
+  'traces.lead': 'The run as it was measured, second by second.',
+
+  'after.title': 'And now?',
+  'after.newGround': 'Again on new ground',
+  'after.sameGround': 'Again on the same ground',
+  'after.save': 'Save the run to a file',
+  'after.start': 'To the start',
+} as const;

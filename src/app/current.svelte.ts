@@ -1,0 +1,24 @@
+// The run being played or looked back on. The playing part fills it in; the first screen only asks whether it is there.
+import type { Keeper } from './keeper';
+import type { Session } from './session.svelte';
+
+class Current {
+  session: Session | null = $state.raw(null);
+  keeper: Keeper | null = $state.raw(null);
+
+  close(): void {
+    this.session?.keep();
+    this.session?.dispose();
+    this.session = null;
+    this.keeper = null;
+  }
+
+  /** Puts the run away without keeping it: it was deleted. */
+  drop(): void {
+    this.session?.dispose();
+    this.session = null;
+    this.keeper = null;
+  }
+}
+
+export const current = new Current();

@@ -1,0 +1,89 @@
+// The device's memory as the screens see it: settings, learners, and whether anything is kept at all.
+import { setMotion } from './motion';
+import { isPicture, type PictureName } from './pictures';
+import { FIRST_SETTINGS, type Learner, type SavedRun, type Settings, type Standing } from './records';
+import { memoryStorage, openStorage, type Storage, type StorageTrouble } from './storage';
+
+class Device {
+  settings: Settings = $state.raw(FIRST_SETTINGS);
+  learners: readonly Learner[] = $state.raw([]);
+  runs: readonly SavedRun[] = $state.raw([]);
+  trouble: StorageTrouble | null = $state(null);
+  storage: Storage = memoryStorage();
+
+  /** The learner whose turn it is, or null. */
+  readonly learner: Learner | null = $derived(this.learners.find((one) => one.id === this.settings.learner) ?? null);
+
+  /** Opens the store and reads what is there; the first screen waits for it. */
+  async open(): Promise<void> {
+    this.storage = await openStorage((trouble) => (this.trouble = trouble));
+    const kept = await this.storage.get('settings', 'settings');
+    this.settings = { ...FIRST_SETTINGS, ...kept };
+    this.learners = (await this.storage.all('learners')).sort((a, b) => a.made_ms - b.made_ms);
+    await this.readRuns();
+    showSettings(this.settings);
+  }
+
+  change(part: Partial<Settings>): void {
+    this.settings = { ...this.settings, ...part };
+    showSettings(this.settings);
+    void this.storage.put('settings', this.settings);
+  }
+
+  /** Chooses a learner by picture or number; a new one is added, a known one taken up again. */
+  choose(id: string): void {
+    if (!this.learners.some((one) => one.id === id)) {
+      const learner: Learner = {
+        id,
+        picture: isPicture(id) ? (id as PictureName) : null,
+        number: isPicture(id) ? null : Number(id.slice(2)),
+        made_ms: Date.now(),
+        best: {},
+      };
+      this.learners = [...this.learners, learner];
+      void this.storage.put('learners', learner);
+    }
+    this.change({ learner: id });
+  }
+
+  /** Enters a finished run into its learner's standing: once for each run. */
+  stand(who: string, lesson: string, score: number, passed: boolean): void {
+    const learner = this.learners.find((one) => one.id === who);
+    if (!learner) return;
+    const before = learner.best[lesson];
+    const standing: Standing = {
+      score: Math.max(score, before?.score ?? 0),
+      passed: passed || (before?.passed ?? false),
+      tries: (before?.tries ?? 0) + 1,
+    };
+    const changed: Learner = { ...learner, best: { ...learner.best, [lesson]: standing } };
+    this.learners = this.learners.map((one) => (one.id === who ? changed : one));
+    void this.storage.put('learners', changed);
+  }
+
+  async readRuns(): Promise<void> {
+    this.runs = (await this.storage.all('runs')).sort((a, b) => b.saved_ms - a.saved_ms);
+  }
+
+  async putRun(run: SavedRun): Promise<void> {
+    this.runs = [run, ...this.runs.filter((one) => one.id !== run.id)].sort((a, b) => b.saved_ms - a.saved_ms);
+    await this.storage.put('runs', run);
+  }
+
+  async removeRun(id: string): Promise<void> {
+    this.runs = this.runs.filter((one) => one.id !== id);
+    if (this.settings.run === id) this.change({ run: null });
+    await this.storage.remove('runs', id);
+    await this.storage.remove('states', id);
+  }
+}
+
+function showSettings(settings: Settings): void {
+  const { dataset } = document.documentElement;
+  dataset['theme'] = settings.theme;
+  dataset['text'] = settings.text;
+  dataset['hand'] = settings.hand;
+  setMotion(settings.motion);
+}
+
+export const device = new Device();

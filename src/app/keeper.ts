@@ -1,0 +1,121 @@
+// Keeps one run on the device: its run file, its line in the list, and its frozen state to go on from.
+// Saves never overlap: while one is being written the next waits, and of several that wait only the newest is written.
+import { grade, isOver, runFileOf, type Lesson, type RunFile } from '$lessons';
+import { snapshotOf, type Run } from '$sim';
+import { say, t } from '../words';
+import { device } from './device.svelte';
+import type { RunState, SavedRun } from './records';
+
+export type Answers = NonNullable<RunFile['answers']>;
+
+interface About {
+  readonly id: string;
+  readonly who: string;
+  readonly lesson: Lesson;
+  readonly started_ms: number;
+  readonly answers: Answers | null;
+}
+
+export class Keeper {
+  readonly id: string;
+  readonly #about: About;
+  #answers: Answers | null;
+  #waiting: { saved: SavedRun; state: RunState } | null = null;
+  #writing: Promise<void> | null = null;
+  #stopped = false;
+
+  constructor(about: About) {
+    this.id = about.id;
+    this.#about = about;
+    this.#answers = about.answers;
+  }
+
+  get who(): string {
+    return this.#about.who;
+  }
+
+  get started_ms(): number {
+    return this.#about.started_ms;
+  }
+
+  get answers(): Answers | null {
+    return this.#answers;
+  }
+
+  answer(answers: Answers, run: Run): void {
+    this.#answers = answers;
+    this.keep(run);
+  }
+
+  /** The run as the text of a run file, as it stands now. */
+  file(run: Run): string {
+    return `${JSON.stringify(this.#file(run))}\n`;
+  }
+
+  keep(run: Run): void {
+    if (this.#stopped) return;
+    this.#waiting = { saved: this.#line(run), state: this.#state(run) };
+    this.#writing ??= this.#write();
+  }
+
+  /** Resolves when everything handed over so far is written. */
+  async kept(): Promise<void> {
+    await this.#writing;
+  }
+
+  stop(): void {
+    this.#stopped = true;
+    this.#waiting = null;
+  }
+
+  async #write(): Promise<void> {
+    while (this.#waiting) {
+      const { saved, state } = this.#waiting;
+      this.#waiting = null;
+      const before = device.runs.find((one) => one.id === this.id);
+      if (saved.finished && !before?.finished) device.stand(saved.who, saved.lesson, saved.score ?? 0, saved.passed);
+      await device.putRun(saved);
+      await device.storage.put('states', state);
+    }
+    this.#writing = null;
+  }
+
+  #file(run: Run): RunFile {
+    return runFileOf(run, this.#about.lesson, {
+      who: this.who,
+      name: this.#name(),
+      answers: this.#answers ?? undefined,
+    });
+  }
+
+  #name(): string {
+    const known = device.runs.find((one) => one.id === this.id);
+    const { lesson, started_ms } = this.#about;
+    return known?.name ?? t('runs.defaultName', { lesson: say(lesson.title), started_ms });
+  }
+
+  #line(run: Run): SavedRun {
+    const { lesson, started_ms } = this.#about;
+    const finished = isOver(run, lesson);
+    const graded = finished ? grade(run, lesson) : null;
+    return {
+      id: this.id,
+      who: this.who,
+      lesson: lesson.id,
+      name: this.#name(),
+      started_ms,
+      saved_ms: Date.now(),
+      depth_m: run.state.hole.depth_m,
+      time_s: run.state.tick,
+      score: graded?.score ?? null,
+      passed: graded?.passed ?? false,
+      finished,
+      asked: this.#answers !== null,
+      file: this.file(run),
+    };
+  }
+
+  #state(run: Run): RunState {
+    return { id: this.id, ticks: run.state.tick, snapshot: snapshotOf(run), record: structuredClone(run.record) };
+  }
+}

@@ -1,0 +1,91 @@
+// Door of the playing part, which comes after the first screen: lessons with their words, and runs begun, gone on with, opened.
+import {
+  hazardWords,
+  HAZARD_IDS,
+  lessonById,
+  lessonWords,
+  readRunFile,
+  replayFile,
+  scenarioOf,
+  type Lesson,
+  type Problem,
+  type WordKey,
+} from '$lessons';
+import { createRun, hashRun, restoreRun, type Run, type Snapshot } from '$sim';
+import { addMessages } from '../words';
+import { laterMessages } from '../words/later';
+import { newId } from './chance';
+import { current } from './current.svelte';
+import { device } from './device.svelte';
+import { Keeper } from './keeper';
+import type { SavedRun } from './records';
+import { Session } from './session.svelte';
+
+addMessages(laterMessages);
+addMessages(lessonWords);
+
+export { checkFile, openText, type Opened } from './openFile';
+export { CATEGORY_OF, grade, hazardWords, LESSONS, lessonById, type Grade, type Lesson } from '$lessons';
+export { DEFAULT_KIT, type Kit } from '$sim';
+
+export function hazards(): readonly { title: WordKey; text: WordKey }[] {
+  return HAZARD_IDS.map(hazardWords);
+}
+
+/** Begins a run of a lesson on the ground of a seed; the cautions read before enter its log. */
+export function begin(lesson: Lesson, seed: number, cautions: readonly string[]): void {
+  const run = createRun(scenarioOf(lesson, seed));
+  const keeper = new Keeper({
+    id: newId(),
+    who: device.learner?.id ?? 'T-00',
+    lesson,
+    started_ms: Date.now(),
+    answers: null,
+  });
+  takeUp(run, lesson, keeper);
+  for (const caution of cautions) current.session?.act('readCaution', { caution });
+  current.session?.keep();
+}
+
+/** Takes up a saved run where it was left. A problem leaves the present run as it is. */
+export async function goOn(saved: SavedRun): Promise<Problem | null> {
+  if (current.keeper?.id === saved.id && current.session) return null;
+  const read = readRunFile(saved.file);
+  if (!read.ok) return read;
+  const lesson = lessonById(read.file.lesson)!;
+  let run = read.otherVersion ? null : await fromState(saved, lesson, read.file);
+  if (!run) {
+    const replayed = replayFile(read.file);
+    if (!replayed.reproduced) return replayed.problem;
+    run = replayed.run!;
+  }
+  const answers = read.file.answers ?? null;
+  const { id, who, started_ms } = saved;
+  takeUp(run, lesson, new Keeper({ id, who, lesson, started_ms, answers }));
+  return null;
+}
+
+/** The quick way: the frozen state kept beside the run, taken only if its hash is the one the run file names. */
+async function fromState(
+  saved: SavedRun,
+  lesson: Lesson,
+  file: { seed: number; practice: boolean; ticks: number; hash: string; log: Run['log'] },
+): Promise<Run | null> {
+  const state = await device.storage.get('states', saved.id);
+  if (!state || state.ticks !== file.ticks) return null;
+  try {
+    const scenario = scenarioOf(lesson, file.seed, file.practice);
+    const run = restoreRun(scenario, state.snapshot as Snapshot, state.record as Run['record']);
+    run.log.push(...file.log);
+    return hashRun(run) === file.hash ? run : null;
+  } catch {
+    return null;
+  }
+}
+
+function takeUp(run: Run, lesson: Lesson, keeper: Keeper): void {
+  current.close();
+  current.session = new Session({ lesson, run, save: (kept) => keeper.keep(kept) });
+  current.keeper = keeper;
+  device.change({ run: keeper.id });
+}

@@ -1,0 +1,71 @@
+// What the device keeps, as plain records with an id each.
+import type { PictureName } from './pictures';
+
+/** Someone who learns on this device: a picture or a number, never a name. */
+export interface Learner {
+  /** The picture's name, or T-07: this is also what a run file says. */
+  readonly id: string;
+  readonly picture: PictureName | null;
+  readonly number: number | null;
+  readonly made_ms: number;
+  /** Best of the finished runs, by lesson; it stays when runs are deleted. */
+  readonly best: Readonly<Record<string, Standing>>;
+}
+
+export interface Standing {
+  readonly score: number;
+  readonly passed: boolean;
+  readonly tries: number;
+}
+
+/** A run as the list shows it, and the text of its run file. */
+export interface SavedRun {
+  readonly id: string;
+  readonly who: string;
+  readonly lesson: string;
+  readonly name: string;
+  readonly started_ms: number;
+  readonly saved_ms: number;
+  readonly depth_m: number;
+  readonly time_s: number;
+  readonly score: number | null;
+  readonly passed: boolean;
+  readonly finished: boolean;
+  /** The questions of the debrief are answered, so the ground may be shown. */
+  readonly asked: boolean;
+  readonly file: string;
+}
+
+/** The frozen state beside a run, to go on without replaying it; useless once the physics has another version. */
+export interface RunState {
+  readonly id: string;
+  readonly ticks: number;
+  readonly snapshot: unknown;
+  readonly record: unknown;
+}
+
+export const THEMES = ['paper', 'night', 'sun'] as const;
+export const TEXT_SIZES = ['normal', 'large', 'larger', 'largest'] as const;
+export const MOTIONS = ['device', 'still', 'full'] as const;
+export const HANDS = ['right', 'left'] as const;
+
+export interface Settings {
+  readonly id: 'settings';
+  readonly theme: (typeof THEMES)[number];
+  readonly text: (typeof TEXT_SIZES)[number];
+  readonly motion: (typeof MOTIONS)[number];
+  readonly hand: (typeof HANDS)[number];
+  /** Who is learning now, and the run being played or looked at. */
+  readonly learner: string | null;
+  readonly run: string | null;
+}
+
+export const FIRST_SETTINGS: Settings = {
+  id: 'settings',
+  theme: 'paper',
+  text: 'normal',
+  motion: 'device',
+  hand: 'right',
+  learner: null,
+  run: null,
+};
