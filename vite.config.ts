@@ -71,6 +71,8 @@ export default defineConfig(({ mode }) => {
       exclude: ['tests/browser/**', 'node_modules/**'],
       pool: 'threads',
       maxWorkers: 2,
+      testTimeout: 30_000,
+      hookTimeout: 30_000,
     },
   };
 });

@@ -80,14 +80,20 @@ function declarations(program: ts.Program, checker: ts.TypeChecker, root: string
         if (statement.name) add(statement.name, statement, ts.isFunctionDeclaration(statement));
       } else if (ts.isVariableStatement(statement)) {
         for (const { name, initializer } of statement.declarationList.declarations) {
-          if (!ts.isIdentifier(name)) throw new Error(`${path} takes a value apart at its top level`);
-          if (initializer)
-            add(name, initializer, ts.isArrowFunction(initializer) || ts.isFunctionExpression(initializer));
+          if (!initializer) continue;
+          const isFunction = ts.isArrowFunction(initializer) || ts.isFunctionExpression(initializer);
+          for (const bound of namesBound(name)) add(bound, initializer, isFunction);
         }
       }
     }
   }
   return found;
+}
+
+/** The one name of a plain declaration, or each of those that take a value apart. */
+function namesBound(name: ts.BindingName): ts.Identifier[] {
+  if (ts.isIdentifier(name)) return [name];
+  return name.elements.flatMap((element) => (ts.isOmittedExpression(element) ? [] : namesBound(element.name)));
 }
 
 /** Names in types do not count: to speak of what a function returns is not to call it. */
