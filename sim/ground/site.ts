@@ -17,7 +17,8 @@ const LEVEL_SCATTER_m = 0.3;
 const LINE_frac = 0.4;
 
 const within = (stream: Stream, least: number, most: number): number => least + (most - least) * stream.uniform();
-const decimetres = (length_m: number): number => Math.round(length_m * 10) / 10;
+/** Adding 0 turns -0, which JSON cannot hold, into 0. */
+const decimetres = (length_m: number): number => Math.round(length_m * 10) / 10 + 0;
 
 const placeOnPlan = (stream: Stream): Place => ({
   east_m: decimetres(within(stream, 5, WIDTH_m - 5)),
@@ -54,8 +55,8 @@ function drawWells(stream: Stream, waterTable_m: number, lowestWater_m: number):
     const dryLevel_m = decimetres(Math.max(level_m, lowestWater_m + scatter_m));
     wells.push({
       hamlet,
-      east_m: Math.round(WIDTH_m / 2 + east),
-      north_m: Math.round(BREADTH_m / 2 + north),
+      east_m: Math.round(WIDTH_m / 2 + east) + 0,
+      north_m: Math.round(BREADTH_m / 2 + north) + 0,
       depth_m: Math.round(dryLevel_m + within(stream, 2, 10)),
       level_m,
       dryLevel_m,

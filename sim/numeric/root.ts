@@ -1,7 +1,7 @@
 // Finds where a function crosses zero inside a bracket: the false position with the Illinois correction.
 // It uses only + - * / so it takes the same steps in every engine.
 
-const MOST_STEPS = 200;
+const MOST_STEPS = 400;
 
 /**
  * Solves f(x) = 0 for x in lo..hi.
@@ -55,23 +55,22 @@ export function solveBracketed(
       }
     }
   }
+  const nearest = tolerance / 2;
   for (let step = 0; step < MOST_STEPS && b - a > tolerance; step++) {
-    // The false position may land on an end by rounding; then halve instead. Every eighth step halves as a guard.
-    x = (step & 7) === 7 ? (a + b) / 2 : (fa * b - fb * a) / (fa - fb);
-    if (!(x > a && x < b)) {
-      x = (a + b) / 2;
-      if (x === a || x === b) break;
-    }
+    // Past the usual number of steps every fourth one halves, so that no curve can stall the search.
+    x = step > 8 && (step & 3) === 3 ? (a + b) / 2 : (fa * b - fb * a) / (fa - fb);
+    // Half a tolerance away from an end, the next value closes the bracket as soon as that end is the answer.
+    if (!(x > a + nearest)) x = a + nearest;
+    if (!(x < b - nearest)) x = b - nearest;
+    if (!(x > a && x < b)) break;
     const fx = f(x);
     if (fx === 0) return x;
     if (fx > 0 === fb > 0) {
-      if (b - x < tolerance && side === 1) return x;
       b = x;
       fb = fx;
       if (side === 1) fa /= 2;
       side = 1;
     } else {
-      if (x - a < tolerance && side === -1) return x;
       a = x;
       fa = fx;
       if (side === -1) fb /= 2;

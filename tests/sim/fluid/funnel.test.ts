@@ -1,0 +1,73 @@
+// The funnel and the feel: never faster with more dose, smooth, and the words in their order.
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { FUNNEL, FUNNEL_VOLUME_m3 } from '../../../sim/materials/funnel';
+import { POLYMER } from '../../../sim/materials/polymer';
+import { feelWord } from '../../../sim/fluid/feel';
+import { marshFunnel_s } from '../../../sim/fluid/funnel';
+import { rheologyInto, type Rheology } from '../../../sim/fluid/rheology';
+
+const fluid = (soaked_gL: number, fines_frac = 0, temperature_C = 25): Rheology =>
+  rheologyInto({ K_Pasn: 0, n_ratio: 0 }, soaked_gL, fines_frac, temperature_C);
+const seconds = (soaked_gL: number, fines_frac = 0, density_kgm3 = 1000): number => {
+  const { K_Pasn, n_ratio } = fluid(soaked_gL, fines_frac);
+  return marshFunnel_s(K_Pasn, n_ratio, density_kgm3, FUNNEL_VOLUME_m3);
+};
+
+test('worked value: water at 21 C takes 26.2 s', () => {
+  const { K_Pasn, n_ratio } = fluid(0, 0, 21);
+  expect(marshFunnel_s(K_Pasn, n_ratio, 998, FUNNEL_VOLUME_m3)).toBeCloseTo(26.2, 1);
+});
+
+test('more dose and more fines are never faster', () => {
+  const dose = fc.double({ min: 0, max: 8, noNaN: true });
+  const fines = fc.double({ min: 0, max: 0.3, noNaN: true });
+  fc.assert(
+    fc.property(dose, dose, fines, fines, (a, b, f, g) => {
+      expect(seconds(Math.max(a, b), f)).toBeGreaterThanOrEqual(seconds(Math.min(a, b), f) - 1e-6);
+      expect(seconds(a, Math.max(f, g))).toBeGreaterThanOrEqual(seconds(a, Math.min(f, g)) - 1e-6);
+    }),
+    { seed: 10, numRuns: 150 },
+  );
+});
+
+test('no flat spot and no jump where the tube turns from turbulent to laminar', () => {
+  const viscosities = Array.from({ length: 60 }, (_, i) => 0.001 + i * 0.0005);
+  const times = viscosities.map((mu) => marshFunnel_s(mu, 1, 1000, FUNNEL_VOLUME_m3));
+  const slopes = times.slice(1).map((t, i) => t - times[i]);
+  for (const slope of slopes) expect(slope).toBeGreaterThan(0.2);
+  slopes.slice(1).forEach((slope, i) => expect(Math.abs(slope - slopes[i])).toBeLessThan(0.1));
+});
+
+test('a heavier fluid of the same thickness is faster, a larger cup slower', () => {
+  expect(seconds(2, 0, 1200)).toBeLessThan(seconds(2, 0, 1000));
+  const { K_Pasn, n_ratio } = fluid(1);
+  expect(marshFunnel_s(K_Pasn, n_ratio, 1000, 1e-3)).toBeGreaterThan(marshFunnel_s(K_Pasn, n_ratio, 1000, 9e-4));
+});
+
+test('even a jelly gives a finite time', () => {
+  expect(Number.isFinite(seconds(30))).toBe(true);
+});
+
+test('refuses a cup larger than the funnel', () => {
+  expect(() => marshFunnel_s(0.001, 1, 1000, FUNNEL.filled_m3)).toThrow(RangeError);
+  expect(() => marshFunnel_s(0.001, 1, 1000, 0)).toThrow(RangeError);
+});
+
+test('the working dose is slick, a thin one slightly slick, a thick one stringy, water watery', () => {
+  expect(feelWord(fluid(0))).toBe('watery');
+  expect(feelWord(fluid(POLYMER.workingDose_gL / 2))).toBe('slightlySlick');
+  expect(feelWord(fluid(POLYMER.workingDose_gL))).toBe('slick');
+  expect(feelWord(fluid(POLYMER.thickDose_gL))).toBe('stringy');
+});
+
+test('the words keep their order as the dose grows', () => {
+  const order = ['watery', 'slightlySlick', 'slick', 'stringy'];
+  let last = 0;
+  for (let c = 0; c <= 5; c += 0.05) {
+    const rank = order.indexOf(feelWord(fluid(c)));
+    expect(rank).toBeGreaterThanOrEqual(last);
+    last = rank;
+  }
+  expect(last).toBe(3);
+});
