@@ -2,7 +2,7 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import type { HtmlTagDescriptor, Plugin } from 'vite';
+import { normalizePath, type HtmlTagDescriptor, type Plugin } from 'vite';
 import { viteSingleFile } from 'vite-plugin-singlefile';
 import { defineConfig } from 'vitest/config';
 import { APP_FILE } from './src/serve/build.mjs';
@@ -27,6 +27,12 @@ function pageIcons(single: boolean): Plugin {
             ],
     },
   };
+}
+
+/** Modules of sim and lessons only name things; none does anything when it is loaded. */
+function isPure(id: string): boolean {
+  const path = normalizePath(id);
+  return ['./sim/', './lessons/'].some((folder) => path.startsWith(normalizePath(at(folder))));
 }
 
 /** The cutaway asks for WebGL, or else for the plain canvas: the third way of drawing would be weight without use. */
@@ -61,6 +67,8 @@ export default defineConfig(({ mode }) => {
       outDir: single ? at('./dist-single') : at('./dist'),
       emptyOutDir: true,
       target: 'es2022',
+      // So the first screen, which lists the lessons, need not fetch the physics behind the same door.
+      rolldownOptions: { treeshake: { moduleSideEffects: (id) => !isPure(id) } },
       license: { fileName: 'licences.md' },
       // The drawing library is large, but it lies in a chunk of its own that the first screen does not fetch.
       chunkSizeWarningLimit: 800,

@@ -1,5 +1,6 @@
 // Every key of the app in one list: the help page shows it, and the handlers obey it.
 import type { MessageKey } from '../words';
+import { WORK_KEYS } from '../screens/work/keys';
 
 export type KeyPlace = 'everywhere' | 'work' | 'debrief';
 
@@ -15,6 +16,7 @@ export interface KeyBinding {
 /** A screen adds its keys here, and hands their handlers to listenKeys under the same ids. */
 export const KEYS = [
   { id: 'help', keys: ['?', 'F1'], place: 'everywhere', does: 'key.help' },
+  ...WORK_KEYS,
   { id: 'nextStep', keys: ['n'], place: 'debrief', does: 'key.nextStep' },
   { id: 'previousStep', keys: ['p'], place: 'debrief', does: 'key.previousStep' },
 ] as const satisfies readonly KeyBinding[];

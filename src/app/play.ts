@@ -1,16 +1,5 @@
 // Door of the playing part, which comes after the first screen: lessons with their words, and runs begun, gone on with, opened.
-import {
-  hazardWords,
-  HAZARD_IDS,
-  lessonById,
-  lessonWords,
-  readRunFile,
-  replayFile,
-  scenarioOf,
-  type Lesson,
-  type Problem,
-  type WordKey,
-} from '$lessons';
+import { lessonById, readRunFile, replayFile, scenarioOf, type Lesson, type Problem } from '$lessons';
 import { createRun, hashRun, restoreRun, type Run, type Snapshot } from '$sim';
 import { addMessages } from '../words';
 import { laterMessages } from '../words/later';
@@ -22,15 +11,9 @@ import type { SavedRun } from './records';
 import { Session } from './session.svelte';
 
 addMessages(laterMessages);
-addMessages(lessonWords);
 
 export { checkFile, openText, type Opened } from './openFile';
-export { CATEGORY_OF, grade, hazardWords, LESSONS, lessonById, type Grade, type Lesson } from '$lessons';
-export { DEFAULT_KIT, type Kit } from '$sim';
-
-export function hazards(): readonly { title: WordKey; text: WordKey }[] {
-  return HAZARD_IDS.map(hazardWords);
-}
+export { grade, type Grade } from '$lessons';
 
 /** Begins a run of a lesson on the ground of a seed; the cautions read before enter its log. */
 export function begin(lesson: Lesson, seed: number, cautions: readonly string[]): void {

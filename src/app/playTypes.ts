@@ -1,3 +1,3 @@
 // Types of the playing part for screens that must not load it.
 export type { Play } from './loadPlay';
-export type { Grade, Kit, Lesson, Opened } from './play';
+export type { Grade, Opened } from './play';

@@ -1,6 +1,7 @@
 // The table of messages: those of the first screens at once, the rest and the lessons' words when the playing part is there.
 import { about } from './en/about';
 import { app } from './en/app';
+import { briefing } from './en/briefing';
 import { files } from './en/files';
 import { help } from './en/help';
 import { start } from './en/start';
@@ -10,7 +11,7 @@ import type { laterMessages } from './later';
 export type Message = string | { readonly one?: string; readonly other: string };
 export type MessageTable = Readonly<Record<string, Message>>;
 
-const firstMessages = { ...app, ...start, ...files, ...help, ...about };
+const firstMessages = { ...app, ...start, ...files, ...help, ...about, ...briefing };
 
 export type MessageKey = keyof typeof firstMessages | keyof typeof laterMessages;
 

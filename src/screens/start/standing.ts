@@ -1,5 +1,5 @@
 // Where a learner stands, and which lesson comes next.
-import type { Lesson } from '../../app/playTypes';
+import type { Lesson } from '../../app/catalogue';
 import type { Learner, Standing } from '../../app/records';
 
 export function standingOf(learner: Learner | null, lessonId: string): Standing | null {

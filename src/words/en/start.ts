@@ -40,7 +40,6 @@ export const start = {
   'next.allDone': 'You passed every lesson that is here. New ground keeps you sharp.',
 
   'lessons.title': 'Lessons',
-  'lessons.loading': 'The lessons are being laid out…',
   'lessons.none': 'not tried yet',
   'lessons.tried': { one: 'best {score:0} points, {n} try', other: 'best {score:0} points, {n} tries' },
   'lessons.passed': { one: 'passed with {score:0} points, {n} try', other: 'passed with {score:0} points, {n} tries' },
