@@ -11,7 +11,6 @@ export { ITEMS } from './rubric/index';
 export { fittingNames } from './rubric/grains';
 export { HAZARD_IDS, hazardWords, type HazardId } from './hazards';
 export { coachingCard } from './coaching';
-export { briefingOf, lessonData } from './briefing';
 export { CREWS, createCrew, isCrewName } from './crews/index';
 export type { Crew, Deed } from './crews/crew';
 export { playCrew, playOn } from './play';
