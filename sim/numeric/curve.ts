@@ -1,4 +1,4 @@
-// Straight lines between given points, and a smooth step: the few curve shapes the model needs.
+// Lines between given points, straight in x and y or in the logarithm of one of them.
 import { exp, ln } from './functions';
 
 /** x kept within lo..hi. */
@@ -47,10 +47,4 @@ export function alongLogY(xs: readonly number[], ys: readonly number[], x: numbe
   if (x === xs[i]) return ys[i];
   const share = (x - xs[i - 1]) / (xs[i] - xs[i - 1]);
   return ys[i - 1] * exp(share * ln(ys[i] / ys[i - 1]));
-}
-
-/** 0 below lo, 1 above hi, 3 s^2 - 2 s^3 between, s = (x - lo)/(hi - lo). hi above lo. Worked value: half way -> 0.5. */
-export function smoothStep(lo: number, hi: number, x: number): number {
-  const s = clamp((x - lo) / (hi - lo), 0, 1);
-  return s * s * (3 - 2 * s);
 }

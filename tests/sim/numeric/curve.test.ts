@@ -1,14 +1,12 @@
-// Lines between points and the smooth step: worked values, ends, order.
+// Lines between points: worked values, ends, order.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { alongLine, alongLogX, alongLogY, clamp, smoothStep } from '../../../sim/numeric/curve';
-import { cubicMetres, dose_gL, flow_Lmin, flow_m3s, litres, metres } from '../../../sim/numeric/units';
+import { alongLine, alongLogX, alongLogY, clamp } from '../../../sim/numeric/curve';
 
 test('worked values', () => {
   expect(alongLine([0, 10], [1, 3], 5)).toBe(2);
   expect(alongLogX([1, 100], [0, 1], 10)).toBeCloseTo(0.5, 12);
   expect(alongLogY([0, 2], [1, 100], 1)).toBeCloseTo(10, 12);
-  expect(smoothStep(2, 4, 3)).toBe(0.5);
   expect(clamp(7, 0, 5)).toBe(5);
 });
 
@@ -28,17 +26,7 @@ test('rising points give a rising curve', () => {
       for (const along of [alongLine, alongLogX, alongLogY]) {
         expect(along([1, 2, 4], [3, 5, 6], hi)).toBeGreaterThanOrEqual(along([1, 2, 4], [3, 5, 6], lo));
       }
-      expect(smoothStep(1, 4, hi)).toBeGreaterThanOrEqual(smoothStep(1, 4, lo));
     }),
     { seed: 3 },
   );
-});
-
-test('conversions', () => {
-  expect(flow_m3s(120)).toBeCloseTo(0.002, 15);
-  expect(flow_Lmin(0.002)).toBeCloseTo(120, 12);
-  expect(litres(cubicMetres(35))).toBeCloseTo(35, 12);
-  expect(metres(33.7)).toBeCloseTo(0.0337, 15);
-  expect(dose_gL(1.3, 1)).toBe(1.3);
-  expect(dose_gL(1, 0)).toBe(0);
 });
