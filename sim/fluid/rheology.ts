@@ -33,7 +33,7 @@ export function finesThickening_ratio(fines_frac: number): number {
  *   K = (mu(T)/mu(25)) (mu(25) + Kp) fines,   n = 1 - s (1 - n_p),   s = Kp/(mu(25) + Kp),
  * so that c = 0 is exactly water (n = 1), nothing jumps, K rises and n falls with the dose, and the viscosity at any shear
  * rate up to 5e4 1/s never falls with the dose. Polymer law and join ASSUMED (calibration between guar and xanthan).
- * Worked value: 1.3 g/L, no fines, 25 C -> K .08107, n .6920.
+ * Worked value: 1.3 g/L, no fines, 25 C -> K .08107, n .6919.
  */
 export function rheologyInto(out: Rheology, soaked_gL: number, fines_frac: number, temperature_C: number): Rheology {
   const thin = waterViscosity_Pas(temperature_C) * finesThickening_ratio(fines_frac);

@@ -19,7 +19,7 @@ const PASSING_frac = [0, 0.1, 0.3, 0.5, 0.6, 0.85, 1];
  * The curve of finer-than is straight in the logarithm of the diameter between the five points, and its end pieces go on
  * with the same slope to nothing finer and all finer. Diameters above 0 and strictly rising. By weight, and so by volume,
  * since the grains of one layer have one density. The form of the curve is ASSUMED.
- * Worked value: d10 .1, d30 .2, d50 .4, d60 .5, d85 1 -> medium sand (.2-.63) .3833.
+ * Worked value: d10 .1, d30 .2, d50 .4, d60 .5, d85 1 -> medium sand (.2-.63) .3834.
  */
 export function fractionsOf(curve: Gradation): { fractions: number[]; cobble_frac: number } {
   const { d10_mm, d30_mm, d50_mm, d60_mm, d85_mm } = curve;
