@@ -1,6 +1,16 @@
 // Torque on the stem.
 
-/** Torque that a bed of this height asks for, and the turning stem itself, N m. */
-export function bedTorque_Nm(_bed_m: number): number {
-  throw new Error('not filled in yet');
-}
+/** Friction coefficient of the drag bit on the ground. ASSUMED. */
+export const BIT_FRICTION = 0.4;
+
+/** Torque of the stem turning free, N m, and of a bed round it, N m/m and N m/m2. ASSUMED. */
+const FREE_Nm = 0.5;
+const BED_Nm_m = 25;
+const BED_Nm_m2 = 40;
+
+/** Torque of the bit on the bottom, N m: mu W D / 3 (rubbing disc). Worked value: 250 N, .1 m -> 3.33. */
+export const bitTorque_Nm = (weightOnBit_N: number, bit_m: number): number =>
+  (BIT_FRICTION * weightOnBit_N * bit_m) / 3;
+
+/** Torque of the stem turning in a bed bed_m high round it, N m: .5 + 25 h + 40 h^2. ASSUMED. Worked value: h .5 -> 23. */
+export const bedTorque_Nm = (bed_m: number): number => FREE_Nm + BED_Nm_m * bed_m + BED_Nm_m2 * bed_m * bed_m;

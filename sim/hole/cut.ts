@@ -1,5 +1,6 @@
 // Cutting: the hole grows, its grains and pore water join what stands in the hole.
-import type { HoleState } from './hole';
+import { CLASS_COUNT } from '../materials/sizes';
+import { openWall, type HoleState } from './hole';
 import type { Parcel } from './parcel';
 
 /** The ground that the bit is in: shares of the grain volume by class (with cobbles they sum to 1). */
@@ -10,16 +11,36 @@ export interface CutGround {
   fractions: ArrayLike<number>;
 }
 
+/** The jets mix the cuttings over this length above the bottom, m. ASSUMED: three bit diameters. */
+const MIXED_m = 0.3;
+
 /**
- * Deepens the hole by advance_m (at most one cell) at the radius of the bit. out receives what came in from the
- * ground (grains with their origin, pore water), for the ledger. Cobbles stay behind in the ground.
+ * Deepens the hole by advance_m (0 to one cell) with a bit of bit_m. out receives what came in from the ground (grains with
+ * their origin, pore water), for the ledger. Cobbles stay behind in the ground and air in the pores leaves a void: the fluid
+ * that fills their places is missing at the top in the next sweep. Throws RangeError beyond the deepest cell.
  */
-export function cutGround(
-  _hole: HoleState,
-  _advance_m: number,
-  _bit_m: number,
-  _ground: CutGround,
-  _out: Parcel,
-): void {
-  throw new Error('not filled in yet');
+export function cutGround(hole: HoleState, advance_m: number, bit_m: number, ground: CutGround, out: Parcel): void {
+  const from_m = hole.depth_m;
+  const to_m = from_m + advance_m;
+  if (to_m > hole.cells * hole.dz_m + 1e-9)
+    throw new RangeError(`No hole deeper than ${hole.cells * hole.dz_m} m here.`);
+  const volume_m3 = (Math.PI / 4) * bit_m * bit_m * advance_m;
+  const origin_m = (from_m + to_m) / 2;
+  hole.depth_m = to_m;
+  openWall(hole, bit_m / 2);
+  out.water_m3 = volume_m3 * ground.porosity_frac * ground.saturation_frac;
+  hole.water_m3 += out.water_m3;
+  const last = hole.used - 1;
+  const first = Math.max(0, Math.min(last, Math.round((hole.used * hole.dz_m - MIXED_m) / hole.dz_m)));
+  const share = 1 / (last - first + 1);
+  for (let k = 0; k < CLASS_COUNT; k++) {
+    const grains_m3 = volume_m3 * (1 - ground.porosity_frac) * ground.fractions[k];
+    out.solids_m3[k] = grains_m3;
+    out.moment_m4[k] = grains_m3 * origin_m;
+    if (grains_m3 <= 0) continue;
+    for (let i = first; i <= last; i++) {
+      hole.solids_m3[k * hole.cells + i] += grains_m3 * share;
+      hole.moment_m4[k * hole.cells + i] += grains_m3 * share * origin_m;
+    }
+  }
 }

@@ -1,7 +1,9 @@
 // What stands inside the stem: a delay line between pump and bit.
-import type { Parcel } from './parcel';
+import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
+import { suspensionDensity_kgm3 } from './load';
+import { emptyParcel, parcelVolume_m3, type Parcel } from './parcel';
 
-/** Fluid column in `cells` slices from the swivel down to the bit, plus the air in a fresh rod at its top. */
+/** Fluid column in `cells` slices of equal volume from the swivel down to the bit, plus the air in a fresh rod at its top. */
 export interface StemFill {
   cells: number;
   water_m3: Float64Array;
@@ -20,26 +22,125 @@ export interface StemReading {
   fines_frac: number;
 }
 
-/** A stem full of air. */
-export function createStemFill(_volume_m3: number): StemFill {
-  throw new Error('not filled in yet');
+/** Slices: enough to keep a change of fluid sharp over the few seconds it takes to the bit. */
+const SLICES = 16;
+
+/** A stem full of air. volume_m3: of its bore. */
+export function createStemFill(volume_m3: number): StemFill {
+  return {
+    cells: SLICES,
+    water_m3: new Float64Array(SLICES),
+    solids_m3: new Float64Array(CLASS_COUNT * SLICES),
+    soaked_kg: new Float64Array(SLICES),
+    soaking_kg: new Float64Array(SLICES),
+    void_m3: volume_m3,
+  };
 }
 
-/** Pushes inflow in at the top; outflow receives what leaves at the bit. Air leaves first and is not followed. */
-export function pushThroughStem(_fill: StemFill, _inflow: Parcel, _outflow: Parcel): void {
-  throw new Error('not filled in yet');
+/** Fluid in the stem, m3. */
+export function stemVolume_m3(fill: StemFill): number {
+  let volume = 0;
+  for (let i = 0; i < fill.cells; i++) volume += fill.water_m3[i];
+  for (let j = 0; j < fill.solids_m3.length; j++) volume += fill.solids_m3[j];
+  return volume;
+}
+
+// Volumes of the column being moved, from its top: what comes in, then the slices. Scratch of one push.
+const edges = new Float64Array(SLICES + 2);
+const moved = new Float64Array(SLICES);
+
+function setEdges(fill: StemFill, incoming_m3: number): void {
+  edges[0] = 0;
+  edges[1] = incoming_m3;
+  for (let i = 0; i < fill.cells; i++) {
+    let slice = fill.water_m3[i];
+    for (let k = 0; k < CLASS_COUNT; k++) slice += fill.solids_m3[k * fill.cells + i];
+    edges[i + 2] = edges[i + 1] + slice;
+  }
+}
+
+/** Moves one field to slices of equal volume that end kept_m3 below the top of the column; returns what lies beyond them. */
+function shift(field: Float64Array, base: number, incoming: number, kept_m3: number, slices: number): number {
+  moved.fill(0);
+  let out = 0;
+  const slice_m3 = kept_m3 / slices;
+  for (let j = 0; j <= slices; j++) {
+    const amount = j === 0 ? incoming : field[base + j - 1];
+    if (amount === 0) continue;
+    const from = edges[j];
+    const length = edges[j + 1] - from;
+    if (!(length > 0) || !(slice_m3 > 0)) {
+      // A slice without volume that still holds something, or a column with no room: into the last slice, or out.
+      if (slice_m3 > 0 && from < kept_m3) moved[Math.min(slices - 1, Math.floor(from / slice_m3))] += amount;
+      else out += amount;
+      continue;
+    }
+    let done = 0;
+    for (let i = Math.min(slices, Math.floor(from / slice_m3)); i < slices && done < 1; i++) {
+      const next = Math.max(done, Math.min(1, ((i + 1) * slice_m3 - from) / length));
+      moved[i] += amount * (next - done);
+      done = next;
+    }
+    out += amount * (1 - done);
+  }
+  for (let i = 0; i < slices; i++) field[base + i] = moved[i];
+  return out;
+}
+
+/** Lays the column (with what comes in on top) into slices that hold kept_m3 in all; the rest leaves at the bit. */
+function settleInto(fill: StemFill, inflow: Parcel | null, kept_m3: number, outflow: Parcel): void {
+  setEdges(fill, inflow === null ? 0 : parcelVolume_m3(inflow));
+  const n = fill.cells;
+  outflow.water_m3 = shift(fill.water_m3, 0, inflow === null ? 0 : inflow.water_m3, kept_m3, n);
+  outflow.soaked_kg = shift(fill.soaked_kg, 0, inflow === null ? 0 : inflow.soaked_kg, kept_m3, n);
+  outflow.soaking_kg = shift(fill.soaking_kg, 0, inflow === null ? 0 : inflow.soaking_kg, kept_m3, n);
+  for (let k = 0; k < CLASS_COUNT; k++) {
+    outflow.solids_m3[k] = shift(fill.solids_m3, k * n, inflow === null ? 0 : inflow.solids_m3[k], kept_m3, n);
+  }
+}
+
+/** Pushes inflow in at the top; outflow is set to what leaves at the bit. Air gives way first and is not followed. */
+export function pushThroughStem(fill: StemFill, inflow: Parcel, outflow: Parcel): void {
+  emptyParcel(outflow);
+  const incoming_m3 = parcelVolume_m3(inflow);
+  if (incoming_m3 <= 0) return;
+  const filled_m3 = Math.min(fill.void_m3, incoming_m3);
+  const kept_m3 = stemVolume_m3(fill) + filled_m3;
+  fill.void_m3 -= filled_m3;
+  settleInto(fill, inflow, kept_m3, outflow);
 }
 
 /** A rod is screwed on at the top: its bore holds air. */
-export function lengthenStem(_fill: StemFill, _volume_m3: number): void {
-  throw new Error('not filled in yet');
+export function lengthenStem(fill: StemFill, volume_m3: number): void {
+  fill.void_m3 += volume_m3;
 }
 
-/** A rod comes off: air goes first, then fluid leaves at the bit into outflow. */
-export function shortenStem(_fill: StemFill, _volume_m3: number, _outflow: Parcel): void {
-  throw new Error('not filled in yet');
+/** A rod comes off: air goes first, then fluid leaves; outflow is set to it. */
+export function shortenStem(fill: StemFill, volume_m3: number, outflow: Parcel): void {
+  emptyParcel(outflow);
+  const air_m3 = Math.min(fill.void_m3, volume_m3);
+  fill.void_m3 -= air_m3;
+  if (volume_m3 <= air_m3) return;
+  settleInto(fill, null, Math.max(0, stemVolume_m3(fill) - (volume_m3 - air_m3)), outflow);
 }
 
-export function readStem(_fill: StemFill, _out: StemReading): void {
-  throw new Error('not filled in yet');
+export function readStem(fill: StemFill, out: StemReading): void {
+  let water = 0;
+  let soaked_kg = 0;
+  for (let i = 0; i < fill.cells; i++) {
+    water += fill.water_m3[i];
+    soaked_kg += fill.soaked_kg[i];
+  }
+  let grains = 0;
+  let fines = 0;
+  for (let k = 0; k < CLASS_COUNT; k++) {
+    let ofClass = 0;
+    for (let i = 0; i < fill.cells; i++) ofClass += fill.solids_m3[k * fill.cells + i];
+    grains += ofClass;
+    if (k < FINE_CLASS_COUNT) fines += ofClass;
+  }
+  const volume = water + grains;
+  out.density_kgm3 = suspensionDensity_kgm3(volume > 0 ? grains / volume : 0);
+  out.soaked_gL = water > 0 ? soaked_kg / water : 0;
+  out.fines_frac = volume > 0 ? fines / volume : 0;
 }

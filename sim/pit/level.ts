@@ -1,19 +1,38 @@
-// Levels in the pit: fluid below the rim, deposit above the floor.
+// Levels and loads in the pit: fluid below the rim, deposit above the floor, what is in suspension.
+import { BED_POROSITY } from '../hole/hole';
+import { suspensionDensity_kgm3 } from '../hole/load';
+import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
 import type { Chamber } from './pit';
 
-/** Depth of the fluid's surface below the rim, m. */
-export function levelBelowRim_m(_chamber: Chamber): number {
-  throw new Error('not filled in yet');
+/** Grain volume of the deposit, m3. */
+export function depositGrains_m3(chamber: Chamber): number {
+  let grains = 0;
+  for (let k = 0; k < CLASS_COUNT; k++) grains += chamber.deposit_m3[k];
+  return grains;
 }
 
-/** Height of the deposit above the dug floor, m. */
-export function floorRise_m(_chamber: Chamber): number {
-  throw new Error('not filled in yet');
+/** Grain volume in suspension, m3. */
+export function suspended_m3(chamber: Chamber): number {
+  let grains = 0;
+  for (let k = 0; k < CLASS_COUNT; k++) grains += chamber.solids_m3[k];
+  return grains;
 }
 
-/** Volume of the free suspension: all but the deposit with its pores, m3. */
-export function freeVolume_m3(_chamber: Chamber): number {
-  throw new Error('not filled in yet');
+/** Depth of the fluid's surface below the rim, m; negative where it stands above. Worked value: 0.6 m2, .8 m deep, 240 L -> .4. */
+export function levelBelowRim_m(chamber: Chamber): number {
+  const content_m3 = chamber.water_m3 + suspended_m3(chamber) + depositGrains_m3(chamber);
+  return chamber.depth_m - content_m3 / chamber.area_m2;
+}
+
+/** Height of the deposit with its pores above the dug floor, m. Worked value: 33 L of grains on 0.6 m2 -> .1. */
+export function floorRise_m(chamber: Chamber): number {
+  return depositGrains_m3(chamber) / ((1 - BED_POROSITY) * chamber.area_m2);
+}
+
+/** Volume of the free suspension, m3: water and suspended grains less the pore water of the deposit. */
+export function freeVolume_m3(chamber: Chamber): number {
+  const pores_m3 = (depositGrains_m3(chamber) * BED_POROSITY) / (1 - BED_POROSITY);
+  return Math.max(0, chamber.water_m3 - pores_m3) + suspended_m3(chamber);
 }
 
 /** Density and load of the free suspension. */
@@ -25,6 +44,12 @@ export interface ChamberReading {
   load_frac: number;
 }
 
-export function readChamber(_chamber: Chamber, _out: ChamberReading): void {
-  throw new Error('not filled in yet');
+export function readChamber(chamber: Chamber, out: ChamberReading): void {
+  const volume_m3 = freeVolume_m3(chamber);
+  let fines = 0;
+  for (let k = 0; k < FINE_CLASS_COUNT; k++) fines += chamber.solids_m3[k];
+  out.load_frac = volume_m3 > 0 ? suspended_m3(chamber) / volume_m3 : 0;
+  out.fines_frac = volume_m3 > 0 ? fines / volume_m3 : 0;
+  out.density_kgm3 = suspensionDensity_kgm3(out.load_frac);
+  out.soaked_gL = chamber.water_m3 > 0 ? chamber.soaked_kg / chamber.water_m3 : 0;
 }

@@ -1,4 +1,5 @@
 // The mud pit: settling chamber, then suction chamber, joined by a notch.
+import { CLASS_COUNT } from '../materials/sizes';
 
 /** Water, grains and polymer of one chamber. Grains lie in `deposit` once settled; water_m3 holds their pore water too. */
 export interface Chamber {
@@ -34,7 +35,30 @@ export interface PitShape {
   strainer_m: number;
 }
 
-/** An empty pit. */
-export function createPit(_shape: PitShape): PitState {
-  throw new Error('not filled in yet');
+function createChamber(capacity_m3: number, depth_m: number): Chamber {
+  return {
+    capacity_m3,
+    area_m2: capacity_m3 / depth_m,
+    depth_m,
+    water_m3: 0,
+    solids_m3: new Float64Array(CLASS_COUNT),
+    deposit_m3: new Float64Array(CLASS_COUNT),
+    soaked_kg: 0,
+    soaking_kg: 0,
+    clumps_kg: 0,
+  };
+}
+
+/** An empty pit. Throws RangeError where a size is not above 0. */
+export function createPit(shape: PitShape): PitState {
+  if (!(shape.settling_m3 > 0 && shape.suction_m3 > 0 && shape.depth_m > 0)) {
+    throw new RangeError('Both chambers of a pit need a volume and a depth.');
+  }
+  return {
+    settling: createChamber(shape.settling_m3, shape.depth_m),
+    suction: createChamber(shape.suction_m3, shape.depth_m),
+    notch_m: shape.notch_m,
+    strainer_m: shape.strainer_m,
+    blockage_frac: 0,
+  };
 }

@@ -1,46 +1,41 @@
-// Stirring the pit with a paddle: both chambers mix, and lumps of powder break up slowly.
-import { CLASS_COUNT } from '../materials/sizes';
-import { freeVolume_m3 } from './level';
+// Stirring the pit with a paddle: fines rise from the floor, and the two chambers mix over the notch.
+import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
+import { levelBelowRim_m } from './level';
 import type { Chamber, PitState } from './pit';
 
-/** Share of the smaller chamber's free fluid that one second of stirring swaps, and share of the lumps it frees. ASSUMED: mixed within a minute, lumps mostly gone after ten. */
-const SWAPPED_frac = 0.05;
-const LUMPS_FREED_frac = 0.003;
+/** Share of the settled clay and silt that a second of stirring lifts, and share of the smaller chamber's fluid that changes places. ASSUMED. */
+const LIFTED_1s = 0.01;
+const SWAPPED_1s = 0.005;
 
-function swapDissolved(a: Chamber, b: Chamber, shareA: number, shareB: number): void {
-  const soaked_kg = b.soaked_kg * shareB - a.soaked_kg * shareA;
-  const soaking_kg = b.soaking_kg * shareB - a.soaking_kg * shareA;
-  a.soaked_kg += soaked_kg;
-  b.soaked_kg -= soaked_kg;
-  a.soaking_kg += soaking_kg;
-  b.soaking_kg -= soaking_kg;
+function liftFines(chamber: Chamber): void {
+  for (let k = 0; k < FINE_CLASS_COUNT; k++) {
+    const lifted = chamber.deposit_m3[k] * LIFTED_1s;
+    chamber.deposit_m3[k] -= lifted;
+    chamber.solids_m3[k] += lifted;
+  }
 }
 
-/** One second of stirring. Equal volumes change places with all they carry; deposit stays. */
+/** Change of two amounts whose carriers swap a volume: towards one concentration, nothing lost. */
+const swapped = (amountA: number, waterA_m3: number, amountB: number, waterB_m3: number, volume_m3: number): number =>
+  volume_m3 * (amountB / waterB_m3 - amountA / waterA_m3);
+
+/** One second of stirring, in place. The water of each chamber stays as it is. */
 export function stirPit(pit: PitState): void {
   const { settling, suction } = pit;
-  const freeA_m3 = freeVolume_m3(settling);
-  const freeB_m3 = freeVolume_m3(suction);
-  const swapped_m3 = SWAPPED_frac * Math.min(freeA_m3, freeB_m3);
-  if (swapped_m3 <= 0) return;
-  const shareA = swapped_m3 / freeA_m3;
-  const shareB = swapped_m3 / freeB_m3;
-  let grains_m3 = 0;
+  liftFines(settling);
+  liftFines(suction);
+  const joined = levelBelowRim_m(settling) < pit.notch_m && levelBelowRim_m(suction) < pit.notch_m;
+  if (!joined || settling.water_m3 <= 0 || suction.water_m3 <= 0) return;
+  const volume_m3 = SWAPPED_1s * Math.min(settling.water_m3, suction.water_m3);
+  const soaked = swapped(settling.soaked_kg, settling.water_m3, suction.soaked_kg, suction.water_m3, volume_m3);
+  const soaking = swapped(settling.soaking_kg, settling.water_m3, suction.soaking_kg, suction.water_m3, volume_m3);
+  settling.soaked_kg += soaked;
+  suction.soaked_kg -= soaked;
+  settling.soaking_kg += soaking;
+  suction.soaking_kg -= soaking;
   for (let k = 0; k < CLASS_COUNT; k++) {
-    const moved_m3 =
-      (suction.solids_m3[k] - suction.deposit_m3[k]) * shareB -
-      (settling.solids_m3[k] - settling.deposit_m3[k]) * shareA;
-    settling.solids_m3[k] += moved_m3;
-    suction.solids_m3[k] -= moved_m3;
-    grains_m3 += moved_m3;
-  }
-  // Volumes that change places are equal, so the water makes up for the grains.
-  settling.water_m3 -= grains_m3;
-  suction.water_m3 += grains_m3;
-  swapDissolved(settling, suction, shareA, shareB);
-  for (const chamber of [settling, suction]) {
-    const freed_kg = chamber.clumps_kg * LUMPS_FREED_frac;
-    chamber.clumps_kg -= freed_kg;
-    chamber.soaking_kg += freed_kg;
+    const grains = swapped(settling.solids_m3[k], settling.water_m3, suction.solids_m3[k], suction.water_m3, volume_m3);
+    settling.solids_m3[k] += grains;
+    suction.solids_m3[k] -= grains;
   }
 }

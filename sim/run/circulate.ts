@@ -98,7 +98,7 @@ export function pumpDown(run: Run): void {
     losePrime(run);
     if (drawn_m3 <= 0) return;
   }
-  blockStrainer(state.pit, state.pump.flow_m3s, TICK_s);
+  blockStrainer(state.pit, state.pump.flow_m3s, run.scenario.kit.strainerArea_m2, TICK_s);
   pushThroughStem(state.fill, work.drawn, work.atBit);
   // Grains that went round through the pit count as cut where they enter again: their first origin is lost.
   for (let k = 0; k < CLASS_COUNT; k++) work.atBit.moment_m4[k] = work.atBit.solids_m3[k] * state.stem.bit_m;
@@ -108,10 +108,9 @@ export function pumpDown(run: Run): void {
 const STILL_SHEAR_1s = 0.05;
 
 /** Carries the hole one second on; what comes over the sill goes into the settling chamber, less what a hand catches. */
-export function comeUp(run: Run, bitBefore_m: number): void {
+export function comeUp(run: Run): void {
   const { state, work } = run;
   const input = work.sweep;
-  input.bitBefore_m = bitBefore_m;
   input.bit_m = state.stem.bit_m;
   input.ambient_s =
     state.pump.flow_m3s > 0 ? Math.max(STILL_SHEAR_1s, 0.5 * work.flowResult.wallRate_1s) : STILL_SHEAR_1s;

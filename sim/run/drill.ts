@@ -75,5 +75,5 @@ export function drill(run: Run): void {
     }
   }
   stem.balling_frac = ballingAfter(stem.balling_frac, cutClay_m3s, state.pump.flow_m3s, cutting, TICK_s);
-  stem.pull_N = pull_N(length_m, bed_m, 0, 0, kit.bit_m / 2);
+  stem.pull_N = pull_N(kit, length_m, work.hole.density_kgm3, bed_m, 0, 0);
 }

@@ -37,7 +37,7 @@ export function step(run: Run): void {
   pumpDown(run);
   drill(run);
   // Loss and inflow, level, cake and the wall have their place here: after the cut, before the hole is swept.
-  comeUp(run, bitBefore_m);
+  comeUp(run);
   state.stem.sinking_ms = (state.stem.bit_m - bitBefore_m) / TICK_s;
   readSigns(run);
   wander(state.noise, run.streams.senses, state.tick);

@@ -1,0 +1,84 @@
+// Which cells are in use: they reach from the mouth to the top of the bed, the last one thinner or thicker than the rest.
+import { CLASS_COUNT } from '../materials/sizes';
+import { bedTop_m, type HoleState, type StemPlace } from './hole';
+
+/** Grain volume fraction beyond which a cell packs: what is more goes to the bed. */
+export const PACKED_frac = 0.55;
+
+/** Number of cells for a column down to bottom_m: a rest thinner than half a cell belongs to the one above it. */
+const cellsDownTo = (hole: HoleState, bottom_m: number): number =>
+  Math.min(hole.cells, Math.max(1, Math.round(bottom_m / hole.dz_m)));
+
+function fold(field: Float64Array, base: number, from: number, to: number): void {
+  for (let i = to; i < from; i++) {
+    field[base + to - 1] += field[base + i];
+    field[base + i] = 0;
+  }
+}
+
+function spread(field: Float64Array, base: number, from: number, to: number, hole: HoleState, bottom_m: number): void {
+  const first = from - 1;
+  const whole = field[base + first];
+  if (whole === 0) return;
+  const length_m = bottom_m - first * hole.dz_m;
+  let left = whole;
+  for (let i = first; i < to - 1; i++) {
+    const part = (whole * hole.dz_m) / length_m;
+    field[base + i] = part;
+    left -= part;
+  }
+  field[base + to - 1] = left;
+}
+
+/**
+ * Brings the cells in use into line with the top of the bed and returns its depth, m. Matter of cells that fell out of use
+ * joins the last one; when cells are added the last one's matter is spread over them.
+ */
+export function fitCells(hole: HoleState, stem: StemPlace): number {
+  const bottom_m = bedTop_m(hole, stem);
+  const wanted = cellsDownTo(hole, bottom_m);
+  const { used } = hole;
+  if (wanted === used) return bottom_m;
+  for (let k = 0; k < CLASS_COUNT; k++) {
+    const base = k * hole.cells;
+    if (wanted < used) {
+      fold(hole.solids_m3, base, used, wanted);
+      fold(hole.moment_m4, base, used, wanted);
+    } else {
+      spread(hole.solids_m3, base, used, wanted, hole, bottom_m);
+      spread(hole.moment_m4, base, used, wanted, hole, bottom_m);
+    }
+  }
+  if (wanted < used) {
+    fold(hole.soaked_kg, 0, used, wanted);
+    fold(hole.soaking_kg, 0, used, wanted);
+  } else {
+    spread(hole.soaked_kg, 0, used, wanted, hole, bottom_m);
+    spread(hole.soaking_kg, 0, used, wanted, hole, bottom_m);
+  }
+  hole.used = wanted;
+  return bottom_m;
+}
+
+/** Sends what a cell holds beyond its packed share to the bed, all classes alike. volume_m3: room of each cell. Returns whether any was sent. */
+export function clipToPacked(hole: HoleState, volume_m3: Float64Array): boolean {
+  let clipped = false;
+  for (let i = 0; i < hole.used; i++) {
+    let grains = 0;
+    for (let k = 0; k < CLASS_COUNT; k++) grains += hole.solids_m3[k * hole.cells + i];
+    const most = PACKED_frac * Math.max(0, volume_m3[i]);
+    if (grains <= most) continue;
+    clipped = true;
+    const share = 1 - most / grains;
+    for (let k = 0; k < CLASS_COUNT; k++) {
+      const at = k * hole.cells + i;
+      const sent = hole.solids_m3[at] * share;
+      const moment = hole.moment_m4[at] * share;
+      hole.solids_m3[at] -= sent;
+      hole.moment_m4[at] -= moment;
+      hole.bed_m3[k] += sent;
+      hole.bedMoment_m4[k] += moment;
+    }
+  }
+  return clipped;
+}

@@ -1,0 +1,82 @@
+// Reading the hole: what its fluid weighs, how thick it is, what it carries.
+import { rheologyInto } from '../fluid/rheology';
+import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
+import { bedTop_m, cellVolume_m3, type HoleState, type StemPlace } from './hole';
+import { suspensionDensity_kgm3 } from './load';
+import type { HoleWork } from './work';
+
+/** The load on the bit is judged over this length above it, m. */
+const LOADED_m = 0.5;
+
+const place: StemPlace = { bit_m: 0, rodOutside_m: 0 };
+
+/** Bottom of cell i of those in use, m. */
+export const cellBottom_m = (hole: HoleState, i: number, bedTop: number): number =>
+  i === hole.used - 1 ? bedTop : (i + 1) * hole.dz_m;
+
+/** Reads the hole into work: call before solveFlow. */
+export function readHole(
+  hole: HoleState,
+  bit_m: number,
+  rodOutside_m: number,
+  temperature_C: number,
+  work: HoleWork,
+): void {
+  place.bit_m = bit_m;
+  place.rodOutside_m = rodOutside_m;
+  const bedTop = bedTop_m(hole, place);
+  let room = 0;
+  let grains = 0;
+  let fines = 0;
+  let soaked_kg = 0;
+  let bottomRoom = 0;
+  let bottomGrains = 0;
+  let bore = 0;
+  let length_m = 0;
+  work.suspended_m3 = 0;
+  work.coarse_m3 = 0;
+  for (let i = 0; i < hole.used; i++) {
+    const top_m = i * hole.dz_m;
+    const bottom_m = cellBottom_m(hole, i, bedTop);
+    let fine = 0;
+    for (let k = 0; k < FINE_CLASS_COUNT; k++) fine += hole.solids_m3[k * hole.cells + i];
+    let coarse = 0;
+    for (let k = FINE_CLASS_COUNT; k < CLASS_COUNT; k++) coarse += hole.solids_m3[k * hole.cells + i];
+    work.suspended_m3 += fine + coarse;
+    work.coarse_m3 += coarse;
+    // Cells below the bit are out of the stream; a cell that the bit stands in counts whole.
+    if (i > 0 && top_m >= bit_m) continue;
+    const volume = cellVolume_m3(hole, i, bottom_m, place);
+    room += volume;
+    grains += fine + coarse;
+    fines += fine;
+    soaked_kg += hole.soaked_kg[i];
+    bore += 2 * hole.radius_m[i] * (bottom_m - top_m);
+    length_m += bottom_m - top_m;
+    if (bottom_m > bit_m - LOADED_m) {
+      bottomRoom += volume;
+      bottomGrains += fine + coarse;
+    }
+  }
+  work.bottomLoad_frac = bottomRoom > 0 ? bottomGrains / bottomRoom : 0;
+  work.diameter_m = length_m > 0 ? bore / length_m : 2 * hole.radius_m[0];
+  fluidInto(work, room, grains, fines, soaked_kg, temperature_C);
+}
+
+/** Density and thickness of a body of fluid from its room, its grains (all and fines), m3, and its polymer, kg. */
+function fluidInto(
+  work: HoleWork,
+  room_m3: number,
+  grains_m3: number,
+  fines_m3: number,
+  soaked_kg: number,
+  temperature_C: number,
+): void {
+  const water_m3 = room_m3 - grains_m3;
+  work.fines_frac = room_m3 > 0 ? fines_m3 / room_m3 : 0;
+  work.soaked_gL = water_m3 > 0 ? soaked_kg / water_m3 : 0;
+  work.density_kgm3 = suspensionDensity_kgm3(room_m3 > 0 ? grains_m3 / room_m3 : 0);
+  rheologyInto(work.rheology, work.soaked_gL, work.fines_frac, temperature_C);
+  work.K_Pasn = work.rheology.K_Pasn;
+  work.n_ratio = work.rheology.n_ratio;
+}
