@@ -69,7 +69,8 @@ export default defineConfig(({ mode }) => {
       target: 'es2022',
       // So the first screen, which lists the lessons, need not fetch the physics behind the same door.
       rolldownOptions: { treeshake: { moduleSideEffects: (id) => !isPure(id) } },
-      license: { fileName: 'licences.md' },
+      // Made into a text by src/serve/build.mjs.
+      license: { fileName: 'licences.json' },
       // The drawing library is large, but it lies in a chunk of its own that the first screen does not fetch.
       chunkSizeWarningLimit: 800,
     },

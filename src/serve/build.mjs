@@ -1,10 +1,11 @@
 // Builds the hosted app and the one self-contained file, only when a source has changed since the last build.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { argv } from 'node:process';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { licenceNotice } from './licences.mjs';
 
 /** The self-contained form of the app, served beside index.html so that the page can offer it as a file to save. */
 export const APP_FILE = 'hand-jetting-trainer.html';
@@ -50,17 +51,30 @@ export function build(root) {
   console.log('Building the app.');
   runVite(root, ['build', '--logLevel', 'warn']);
   runVite(root, ['build', '--mode', 'single', '--logLevel', 'warn']);
-  writeFileSync(join(root, 'dist', APP_FILE), selfContained(root));
+  writeLicences(join(root, 'dist'));
+  writeFileSync(join(root, 'dist', APP_FILE), selfContained(join(root, 'dist-single')));
   writeFileSync(join(root, 'dist', '.built-from'), hash);
 }
 
 /**
- * The page as one file, with the licences of what it is built from: whoever passes it on passes those on too.
- * @param {string} root
+ * Turns the bundler's list of licences into a text to read beside the page, and returns it.
+ * @param {string} folder
  */
-function selfContained(root) {
-  const page = readFileSync(join(root, 'dist-single', 'index.html'), 'utf8');
-  const licences = readFileSync(join(root, 'dist-single', 'licences.md'), 'utf8').replace(/<(?=\/|!)/g, '&lt;');
+function writeLicences(folder) {
+  const list = join(folder, 'licences.json');
+  const notice = licenceNotice(JSON.parse(readFileSync(list, 'utf8')));
+  writeFileSync(join(folder, 'licences.txt'), notice);
+  rmSync(list);
+  return notice;
+}
+
+/**
+ * The page as one file, with the licences of what it is built from: whoever passes it on passes those on too.
+ * @param {string} folder
+ */
+function selfContained(folder) {
+  const page = readFileSync(join(folder, 'index.html'), 'utf8');
+  const licences = writeLicences(folder).replace(/<(?=\/|!)/g, '&lt;');
   const end = page.lastIndexOf('</body>');
   return `${page.slice(0, end)}<script type="text/plain" id="licences">\n${licences}</script>\n${page.slice(end)}`;
 }
@@ -90,5 +104,10 @@ function filesBelow(root, folder) {
 }
 
 if (argv[1] && import.meta.url === pathToFileURL(argv[1]).href) {
-  build(dirname(dirname(dirname(fileURLToPath(import.meta.url)))));
+  try {
+    build(dirname(dirname(dirname(fileURLToPath(import.meta.url)))));
+  } catch (error) {
+    console.error(error instanceof Error ? error.message : error);
+    process.exitCode = 1;
+  }
 }

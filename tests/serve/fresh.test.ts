@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { isBuilt, sourceHash } from '../../src/serve/build.mjs';
+import { licenceNotice } from '../../src/serve/licences.mjs';
 import { isInstalled } from '../../src/serve/install.mjs';
 import { findBrowser } from '../run/browsers.mjs';
 import { browserCounts, unitCounts } from '../run/counts.mjs';
@@ -78,6 +79,17 @@ describe('building', () => {
     rmSync(join(root, 'sim/numeric/root.ts'));
     expect(isBuilt(root)).toBe(false);
   });
+});
+
+it('names every package in the notice, and gives a text that several share only once', () => {
+  const notice = licenceNotice([
+    { name: 'a', version: '1.0.0', identifier: 'MIT', text: 'Do as you like.\n' },
+    { name: 'b', version: '2.0.0', identifier: 'MIT', text: 'Do as you like.' },
+    { name: 'c', version: '3.0.0', identifier: 'Apache-2.0' },
+  ]);
+  expect(notice).toContain('a 1.0.0\nb 2.0.0\n\nDo as you like.');
+  expect(notice.split('Do as you like.').length).toBe(2);
+  expect(notice).toContain('c 3.0.0\n\nApache-2.0');
 });
 
 describe('finding a browser', () => {
