@@ -1,0 +1,202 @@
+// The questions asked before an act that needs an amount, a choice or a second thought: as data, one form shows them all.
+// Limits come from the run's own table of actions, so that the hands offer nothing that the run calls malformed.
+import { ACTION_SPECS, type ActionName } from '$sim';
+import type { MessageKey } from '../words';
+
+export type Unit = 'L' | 'g' | 's' | 'm' | 'cm';
+
+export interface AmountAsk {
+  readonly field: string;
+  readonly label: MessageKey;
+  readonly unit: Unit;
+  readonly step: number;
+  /** A second, longer stride. */
+  readonly bigStep?: number;
+  readonly chips: readonly number[];
+  readonly start: number;
+  readonly min: number;
+  readonly max: number;
+}
+
+export interface ChoiceAsk {
+  readonly field: string;
+  readonly label: MessageKey;
+  readonly options: readonly { readonly value: string | number; readonly label: MessageKey }[];
+  readonly start: string | number;
+}
+
+export interface Ask {
+  readonly action: ActionName;
+  readonly heading: MessageKey;
+  readonly say?: MessageKey;
+  readonly choice?: ChoiceAsk;
+  readonly amount?: AmountAsk;
+  /** Fields of the payload that are not asked. */
+  readonly fixed?: Readonly<Record<string, string | number>>;
+  readonly confirm: MessageKey;
+}
+
+type Amount = Omit<AmountAsk, 'min' | 'max' | 'label'> & { label?: MessageKey; max?: number };
+
+function amount(action: ActionName, asked: Amount): AmountAsk {
+  const spec = ACTION_SPECS[action].fields.find((field) => field.name === asked.field);
+  if (spec?.type !== 'number') throw new Error(`${action} has no number ${asked.field}`);
+  return { label: 'work.ask.amount', ...asked, min: spec.min, max: Math.min(asked.max ?? spec.max, spec.max) };
+}
+
+/** Speeds of moving the stem, m/s: a hand over hand pull, a steady one, a hurried one. */
+export const STEM_SPEED_ms = { slow: 0.05, steady: 0.1, fast: 0.3 } as const;
+
+const speed: ChoiceAsk = {
+  field: 'speed_ms',
+  label: 'work.ask.speed',
+  options: [
+    { value: STEM_SPEED_ms.slow, label: 'work.ask.speed.slow' },
+    { value: STEM_SPEED_ms.steady, label: 'work.ask.speed.steady' },
+    { value: STEM_SPEED_ms.fast, label: 'work.ask.speed.fast' },
+  ],
+  start: STEM_SPEED_ms.steady,
+};
+
+const stemLength = { field: 'distance_m', unit: 'm', step: 0.05, chips: [0.1, 0.3, 0.5, 1, 1.5], start: 0.5 } as const;
+
+export const ASKS = {
+  lift: {
+    action: 'lift',
+    heading: 'work.ask.lift.heading',
+    amount: amount('lift', stemLength),
+    choice: speed,
+    confirm: 'work.ask.lift.do',
+  },
+  lower: {
+    action: 'lower',
+    heading: 'work.ask.lower.heading',
+    amount: amount('lower', stemLength),
+    choice: speed,
+    confirm: 'work.ask.lower.do',
+  },
+  removeRod: {
+    action: 'removeRod',
+    heading: 'work.ask.removeRod.heading',
+    say: 'work.ask.removeRod.say',
+    choice: speed,
+    confirm: 'work.ask.removeRod.do',
+  },
+  workStem: {
+    action: 'workStem',
+    heading: 'work.ask.workStem.heading',
+    say: 'work.ask.workStem.say',
+    amount: amount('workStem', { field: 'time_s', unit: 's', step: 10, chips: [30, 60, 120, 300], start: 60 }),
+    confirm: 'work.ask.workStem.do',
+  },
+  addWater: {
+    action: 'addWater',
+    heading: 'work.ask.addWater.heading',
+    amount: amount('addWater', { field: 'water_L', unit: 'L', step: 5, chips: [20, 50, 100, 200], start: 50 }),
+    confirm: 'work.ask.addWater.do',
+  },
+  digOut: {
+    action: 'digOutPit',
+    heading: 'work.ask.digOut.heading',
+    say: 'work.ask.digOut.say',
+    choice: {
+      field: 'chamber',
+      label: 'work.ask.digOut.chamber',
+      options: [
+        { value: 'settling', label: 'work.ask.digOut.settling' },
+        { value: 'suction', label: 'work.ask.digOut.suction' },
+      ],
+      start: 'settling',
+    },
+    amount: amount('digOutPit', { field: 'spoil_L', unit: 'L', step: 5, chips: [10, 20, 50, 100], start: 20 }),
+    confirm: 'work.ask.digOut.do',
+  },
+  setStrainer: {
+    action: 'setStrainer',
+    heading: 'work.ask.setStrainer.heading',
+    say: 'work.ask.setStrainer.say',
+    amount: amount('setStrainer', {
+      field: 'height_m',
+      unit: 'm',
+      step: 0.05,
+      chips: [0, 0.1, 0.2, 0.3, 0.5],
+      start: 0.2,
+    }),
+    confirm: 'work.ask.setStrainer.do',
+  },
+  addPowder: {
+    action: 'addAdditive',
+    heading: 'work.ask.addPowder.heading',
+    say: 'work.ask.addPowder.say',
+    amount: amount('addAdditive', {
+      field: 'mass_g',
+      unit: 'g',
+      step: 50,
+      chips: [100, 200, 500, 1000],
+      start: 100,
+    }),
+    choice: {
+      field: 'manner',
+      label: 'work.ask.addPowder.manner',
+      options: [
+        { value: 'sprinkled', label: 'work.ask.addPowder.sprinkled' },
+        { value: 'dumped', label: 'work.ask.addPowder.dumped' },
+      ],
+      start: 'sprinkled',
+    },
+    fixed: { additive: 'polymer' },
+    confirm: 'work.ask.addPowder.do',
+  },
+  stir: {
+    action: 'stir',
+    heading: 'work.ask.stir.heading',
+    amount: amount('stir', { field: 'time_s', unit: 's', step: 10, chips: [30, 60, 120, 300], start: 60 }),
+    confirm: 'work.ask.stir.do',
+  },
+  catchSample: {
+    action: 'catchSample',
+    heading: 'work.ask.catchSample.heading',
+    say: 'work.ask.catchSample.say',
+    amount: amount('catchSample', {
+      field: 'label_m',
+      label: 'work.ask.catchSample.label',
+      unit: 'm',
+      step: 0.1,
+      bigStep: 0.5,
+      chips: [],
+      start: 0,
+    }),
+    confirm: 'work.ask.catchSample.do',
+  },
+  stopDrilling: {
+    action: 'stopDrilling',
+    heading: 'work.ask.stopDrilling.heading',
+    say: 'work.ask.stopDrilling.say',
+    confirm: 'work.ask.stopDrilling.do',
+  },
+  abandon: {
+    action: 'abandon',
+    heading: 'work.ask.abandon.heading',
+    say: 'work.ask.abandon.say',
+    confirm: 'work.ask.abandon.do',
+  },
+} as const satisfies Readonly<Record<string, Ask>>;
+
+export type AskId = keyof typeof ASKS;
+
+/** The payload of an ask from what was chosen. Amounts are rounded to the step, so that 0.1 + 0.2 is 0.3. */
+export function payloadOf(
+  ask: Ask,
+  amountValue: number,
+  choiceValue: string | number,
+): Record<string, string | number> {
+  const payload: Record<string, string | number> = { ...ask.fixed };
+  if (ask.amount) payload[ask.amount.field] = stepped(amountValue, ask.amount);
+  if (ask.choice) payload[ask.choice.field] = choiceValue;
+  return payload;
+}
+
+/** The nearest amount to a value that a finger can set: to a hundredth, and within the limits. */
+export function stepped(value: number, limits: Pick<AmountAsk, 'min' | 'max'>): number {
+  return Math.min(limits.max, Math.max(limits.min, Math.round(value * 100) / 100));
+}

@@ -1,0 +1,63 @@
+// Where the learner is on the work screen: which group is open, which question is asked, what was refused last.
+// Acts go through here, so that every refusal is said at the button and aloud.
+import { canAct, type ActionName, type Payload } from '$sim';
+import { announcer } from '../app/announcer.svelte';
+import type { Session } from '../app/session.svelte';
+import { say, type KeyedMessage } from '../words';
+import type { AskId } from './asks';
+import type { HandGroup } from './hand';
+
+export type PanelId = AskId | 'nameSample' | 'logLayer' | 'note' | 'clock' | 'cautions' | 'hints' | 'menu';
+
+export class Desk {
+  readonly session: Session;
+  group: HandGroup = $state('stem');
+  panel: PanelId | null = $state(null);
+  /** The sample that the naming panel shows. */
+  sample = $state(0);
+  /** The last thing that could not be done, shown at its button until the next act. */
+  refused: { id: string; why: KeyedMessage } | null = $state.raw(null);
+
+  constructor(session: Session) {
+    this.session = session;
+  }
+
+  /** Why the act cannot be done now, or null. Call it where session.frame is read. */
+  whyNot(action: ActionName, payload: Payload = {}): KeyedMessage | null {
+    const result = canAct(this.session.run, action, payload);
+    if (result.kind === 'done') return null;
+    return { key: result.kind === 'refused' ? `refusal.${result.reason}` : 'work.limit.reached' };
+  }
+
+  /** Does the act; on refusal the reason stands at the hand of that id. */
+  act(id: string, action: ActionName, payload: Payload = {}): boolean {
+    const result = this.session.act(action, payload);
+    if (result.kind === 'done') {
+      this.refused = null;
+      return true;
+    }
+    this.refused = { id, why: { key: result.kind === 'refused' ? `refusal.${result.reason}` : 'work.limit.reached' } };
+    return false;
+  }
+
+  /** A limit of the hand itself, which the run knows nothing of. */
+  refuse(id: string, why: KeyedMessage): void {
+    this.refused = { id, why };
+    announcer.say(say(why.key, why.data));
+  }
+
+  open(panel: PanelId): void {
+    this.refused = null;
+    this.panel = panel;
+  }
+
+  /** Opens the naming of one sample. */
+  name(sample: number): void {
+    this.sample = sample;
+    this.open('nameSample');
+  }
+
+  close(): void {
+    this.panel = null;
+  }
+}

@@ -1,0 +1,68 @@
+// Our own small line drawings for the hands, on a 24 by 24 field. Lines take the colour of the words beside them.
+
+export interface Line {
+  readonly d: string;
+  /** Closed shapes that are filled rather than drawn as a line. */
+  readonly fill?: boolean;
+}
+
+const line = (d: string): Line => ({ d });
+const fill = (d: string): Line => ({ d, fill: true });
+const STEM = line('M12 3v18');
+
+export const DRAWINGS = {
+  turn: [line('M12 3v5M12 16v5'), line('M5 12c0-5 14-5 14 0s-14 5-14 0'), fill('M3 9l2 4 3-3z')],
+  feed: [fill('M7 3h10l2 6H5z'), line('M12 9v8'), line('M8 14l4 4 4-4M5 21h14')],
+  lift: [STEM, line('M3 21h18'), line('M18 17V7M15 10l3-4 3 4')],
+  lower: [STEM, line('M3 21h18'), line('M18 6v10M15 13l3 4 3-4')],
+  addRod: [line('M9 3v7M9 13v8M7 10h4v3H7z'), line('M15 8h6M18 5v6')],
+  removeRod: [line('M9 3v6M9 14v7M7 14h4'), line('M15 8h6')],
+  workStem: [STEM, line('M3 8l3-4 3 4M6 5v14M3 16l3 4 3-4'), line('M16 12h4')],
+  stopDrilling: [line('M6 21V4'), fill('M6 4h12l-3 4 3 4H6z'), line('M3 21h18')],
+  prime: [line('M4 3h10l-3 5H7zM9 8v4'), line('M5 12h8v8H5zM13 15h6v5'), line('M7 16c1-1 3-1 4 0')],
+  throttle: [line('M4 19a9 9 0 0 1 16 0'), line('M12 19l5-9'), fill('M10.5 19a1.5 1.5 0 1 0 3 0a1.5 1.5 0 1 0-3 0')],
+  stopPump: [line('M12 3a9 9 0 1 0 .01 0'), line('M6 6l12 12')],
+  readStick: [line('M12 2v20M12 5h4M12 9h4M12 13h4M12 17h4'), line('M2 13c2-2 4-2 6 0M18 13c1-1 3-1 4 0')],
+  addWater: [line('M4 8h13l-2 12H6z'), line('M4 8c1-7 12-7 13 0'), line('M6 13c3-2 6 2 9 0'), line('M20 12v6')],
+  digOut: [line('M19 3l-9 9'), line('M17 2l5 5'), fill('M10 11l3 3c-1 5-5 7-9 7c0-4 2-8 6-10z')],
+  clearStrainer: [
+    line('M7 9h10v11H7zM7 13h10M7 16.5h10M10.3 9v11M13.7 9v11'),
+    line('M12 9V3'),
+    line('M3 6l2 2M21 6l-2 2'),
+  ],
+  setStrainer: [line('M6 12h8v8H6zM6 16h8M10 12v8M10 12V3'), line('M19 8v11M17 10l2-3 2 3M17 17l2 3 2-3')],
+  addPowder: [
+    line('M6 3h9l2 7H4z'),
+    line('M8 3l1 4M13 3l-1 4'),
+    fill(
+      'M7 13h1.6v1.6H7zM12 13h1.6v1.6H12zM9.5 16h1.6v1.6H9.5zM14 17h1.6v1.6H14zM7 19h1.6v1.6H7zM11.5 20h1.6v1.6H11.5z',
+    ),
+  ],
+  stir: [line('M15 2L9 16'), fill('M7 14l5 2-2 6-5-2z'), line('M3 13c2-3 5-3 7-2M14 15c4 1 7 1 7-2')],
+  feelFluid: [
+    line('M3 6c5-1 8 0 11 3M3 19c5 1 8 0 11-3'),
+    line('M14 9c2 2 2 5 0 7'),
+    line('M14 9c-2 2-2 5 0 7'),
+    line('M19 12h2'),
+  ],
+  funnelTest: [
+    line('M3 3h14l-5 8v4H8v-4z'),
+    fill('M9 17h2v2H9zM9 21h2v1H9z'),
+    line('M18 14a4 4 0 1 0 .01 0M18 16v2h2'),
+  ],
+  catchSample: [
+    line('M3 5h8l2 4'),
+    line('M7 14h14l-3 6h-8z'),
+    fill('M12 11h1.8v1.8H12zM15 9h1.8v1.8H15zM16 12h1.8v1.8H16z'),
+  ],
+  nameSample: [line('M3 5h10l8 8-8 8-10-10z'), fill('M6 8h2.5v2.5H6z')],
+  logLayer: [
+    line('M6 2h12v20H6zM6 8h12M6 15h12'),
+    fill('M9 10.5h2v1.6H9zM13 12h2v1.6h-2zM8 18h2v1.6H8zM14 18h2v1.6h-2z'),
+  ],
+  note: [line('M5 3h14v18H5zM8 8h8M8 12h8M8 16h5')],
+  wait: [line('M6 3h12M6 21h12M7 3c0 6 10 12 10 18M17 3c0 6-10 12-10 18'), fill('M9 19h6v2H9z')],
+  fillPit: [line('M2 8h4l2 11h8l2-11h4'), line('M8 14h8'), line('M12 2v8M9 7l3 3 3-3')],
+} as const satisfies Readonly<Record<string, readonly Line[]>>;
+
+export type DrawingName = keyof typeof DRAWINGS;

@@ -1,0 +1,72 @@
+// The hands at the pit: stick, water, spade, strainer.
+import type { Senses } from '$sim';
+import type { Desk } from './desk.svelte';
+import type { Hand } from './hand';
+
+export function pitHands(desk: Desk, { pit, stick, stock }: Senses, withStick: boolean): Hand[] {
+  const hands: Hand[] = [
+    {
+      form: 'button',
+      id: 'addWater',
+      drawing: 'addWater',
+      label: 'work.addWater',
+      detail: { key: 'work.stock.water', data: { water_L: stock.water_L } },
+      whyNot: desk.whyNot('addWater', { water_L: 5 }),
+      asks: true,
+      press: () => desk.open('addWater'),
+      shortcut: 'addWater',
+    },
+    {
+      form: 'button',
+      id: 'digOut',
+      drawing: 'digOut',
+      label: 'work.digOut',
+      detail: { key: `work.digOut.${pit.heap}` },
+      whyNot: digReason(desk),
+      asks: true,
+      press: () => desk.open('digOut'),
+      shortcut: 'digOut',
+    },
+    {
+      form: 'button',
+      id: 'clearStrainer',
+      drawing: 'clearStrainer',
+      label: 'work.clearStrainer',
+      detail: { key: 'work.clearStrainer.say' },
+      whyNot: desk.whyNot('clearStrainer'),
+      press: () => desk.act('clearStrainer', 'clearStrainer'),
+      shortcut: 'clearStrainer',
+    },
+    {
+      form: 'button',
+      id: 'setStrainer',
+      drawing: 'setStrainer',
+      label: 'work.setStrainer',
+      detail: { key: 'work.setStrainer.now', data: { height_cm: pit.strainer_m * 100 } },
+      whyNot: desk.whyNot('setStrainer', { height_m: pit.strainer_m }),
+      asks: true,
+      press: () => desk.open('setStrainer'),
+      shortcut: 'setStrainer',
+    },
+  ];
+  if (withStick)
+    hands.unshift({
+      form: 'button',
+      id: 'readStick',
+      drawing: 'readStick',
+      label: 'work.readStick',
+      detail: stick
+        ? { key: 'work.readStick.last', data: { level_cm: stick.level_m * 100 } }
+        : { key: 'work.readStick.none' },
+      whyNot: desk.whyNot('readStick'),
+      press: () => desk.act('readStick', 'readStick'),
+      shortcut: 'readStick',
+    });
+  return hands;
+}
+
+/** Digging is possible if either chamber has something to dig. */
+function digReason(desk: Desk): ReturnType<Desk['whyNot']> {
+  const settling = desk.whyNot('digOutPit', { chamber: 'settling', spoil_L: 1 });
+  return settling && desk.whyNot('digOutPit', { chamber: 'suction', spoil_L: 1 });
+}

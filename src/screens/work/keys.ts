@@ -1,0 +1,48 @@
+// The keys of the work screen. The app's list of keys takes them in; the help shows them, listenKeys obeys them.
+import type { KeyBinding } from '../../app/keys';
+
+export const WORK_KEYS = [
+  { id: 'pause', keys: ['p'], place: 'work', does: 'work.key.pause' },
+  { id: 'step', keys: ['s'], place: 'work', does: 'work.pace.step' },
+  { id: 'pace1', keys: ['1'], place: 'work', does: 'work.pace.name.1' },
+  { id: 'pace5', keys: ['2'], place: 'work', does: 'work.pace.name.5' },
+  { id: 'pace20', keys: ['3'], place: 'work', does: 'work.pace.name.20' },
+  { id: 'pace60', keys: ['4'], place: 'work', does: 'work.pace.name.60' },
+  { id: 'clock', keys: ['w'], place: 'work', does: 'work.key.clock' },
+  { id: 'turn', keys: ['t'], place: 'work', does: 'work.key.turn' },
+  { id: 'feedMore', keys: ['f'], place: 'work', does: 'work.feed.more' },
+  { id: 'feedLess', keys: ['d'], place: 'work', does: 'work.feed.less' },
+  { id: 'lift', keys: ['u'], place: 'work', does: 'work.key.lift' },
+  { id: 'liftMore', keys: ['i'], place: 'work', does: 'work.key.liftMore' },
+  { id: 'lower', keys: ['j'], place: 'work', does: 'work.key.lower' },
+  { id: 'lowerMore', keys: ['k'], place: 'work', does: 'work.key.lowerMore' },
+  { id: 'addRod', keys: ['a'], place: 'work', does: 'work.addRod' },
+  { id: 'removeRod', keys: ['r'], place: 'work', does: 'work.removeRod' },
+  { id: 'workStem', keys: ['x'], place: 'work', does: 'work.workStem' },
+  { id: 'stopDrilling', keys: ['e'], place: 'work', does: 'work.stopDrilling' },
+  { id: 'prime', keys: ['o'], place: 'work', does: 'work.prime' },
+  { id: 'throttleMore', keys: ['g'], place: 'work', does: 'work.throttle.more' },
+  { id: 'throttleLess', keys: ['b'], place: 'work', does: 'work.throttle.less' },
+  { id: 'stopPump', keys: ['q'], place: 'work', does: 'work.stopPump' },
+  { id: 'readStick', keys: ['5'], place: 'work', does: 'work.readStick' },
+  { id: 'addWater', keys: ['6'], place: 'work', does: 'work.addWater' },
+  { id: 'digOut', keys: ['7'], place: 'work', does: 'work.digOut' },
+  { id: 'clearStrainer', keys: ['8'], place: 'work', does: 'work.clearStrainer' },
+  { id: 'setStrainer', keys: ['9'], place: 'work', does: 'work.setStrainer' },
+  { id: 'addPowder', keys: ['m'], place: 'work', does: 'work.addPowder' },
+  { id: 'stir', keys: ['y'], place: 'work', does: 'work.stir' },
+  { id: 'feelFluid', keys: ['v'], place: 'work', does: 'work.feelFluid' },
+  { id: 'funnelTest', keys: ['z'], place: 'work', does: 'work.funnelTest' },
+  { id: 'catchSample', keys: ['c'], place: 'work', does: 'work.catchSample' },
+  { id: 'nameSample', keys: ['n'], place: 'work', does: 'work.nameSample' },
+  { id: 'logLayer', keys: ['l'], place: 'work', does: 'work.logLayer' },
+  { id: 'note', keys: ['h'], place: 'work', does: 'work.note' },
+  { id: 'hints', keys: ['0'], place: 'work', does: 'work.hint.ask' },
+] as const satisfies readonly KeyBinding[];
+
+export type WorkKeyId = (typeof WORK_KEYS)[number]['id'];
+
+/** The key of a hand's shortcut, as aria-keyshortcuts wants it. */
+export function keyOf(shortcut: string | undefined): string | undefined {
+  return WORK_KEYS.find((binding) => binding.id === shortcut)?.keys[0];
+}

@@ -1,0 +1,48 @@
+// What each key of the work screen does: the clock's keys here, every hand's key by the press of that hand.
+import type { Hand, HandSet, Press } from '../../hands/hand';
+import type { Desk } from '../../hands/desk.svelte';
+import type { Pace } from './pace';
+import type { WorkKeyId } from './keys';
+
+function pressesOf(hand: Hand): readonly Press[] {
+  if (hand.form === 'button') return [hand];
+  return hand.form === 'stepper' ? [hand.less, hand.more] : hand.amounts;
+}
+
+/** The hand's press that belongs to a shortcut, or null where the lesson does not offer it. */
+export function pressFor(sets: readonly HandSet[], shortcut: string): { hand: Hand; press: Press } | null {
+  for (const set of sets)
+    for (const hand of set.hands)
+      for (const press of pressesOf(hand)) if (press.shortcut === shortcut) return { hand, press };
+  return null;
+}
+
+export type KeyHandlers = Partial<Record<WorkKeyId, () => void>>;
+
+/** Handlers by key id. The hands are asked for when the key is pressed, so that they are those of that moment. */
+export function keyHandlers(
+  ids: readonly WorkKeyId[],
+  sets: () => readonly HandSet[],
+  desk: Desk,
+  pace: Pace,
+): KeyHandlers {
+  const handlers: KeyHandlers = {
+    pause: () => pace.toggle(),
+    step: () => pace.step(),
+    pace1: () => pace.choose(1),
+    pace5: () => pace.choose(5),
+    pace20: () => pace.choose(20),
+    pace60: () => pace.choose(60),
+    clock: () => desk.open('clock'),
+    hints: () => desk.open('hints'),
+  };
+  for (const id of ids) {
+    handlers[id] ??= () => {
+      const set = sets().find((one) => pressFor([one], id));
+      if (!set) return;
+      desk.group = set.group;
+      pressFor([set], id)?.press.press();
+    };
+  }
+  return handlers;
+}

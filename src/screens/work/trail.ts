@@ -1,0 +1,59 @@
+// The run's own trace for looking back: bit depth against time as a line, and the stick readings as marks.
+import type { Run } from '$sim';
+import { rowAt, stickReadings, type StickReading } from '../../notebook/readings';
+
+export const TRAIL = { width: 300, height: 60 } as const;
+/** So many points are enough for a line of this width. */
+const MOST_POINTS = 150;
+const LEAST_DEPTH_m = 1.5;
+const LEAST_TIME_s = 60;
+
+export interface Trail {
+  readonly end_s: number;
+  readonly deepest_m: number;
+  /** Points of the line in the picture, "x,y x,y". */
+  readonly points: string;
+  readonly sticks: readonly (StickReading & { x: number; y: number })[];
+}
+
+const round = (value: number): number => Math.round(value * 10) / 10;
+
+export function trailOf(run: Run, deepestPit_m: number): Trail {
+  const { trace } = run.record;
+  const { time_s, bit_m } = trace.columns;
+  const end_s = Math.max(LEAST_TIME_s, run.state.tick);
+  let deepest_m = LEAST_DEPTH_m;
+  for (let row = 0; row < trace.length; row++) deepest_m = Math.max(deepest_m, bit_m[row]!);
+  const x = (at_s: number): number => round((at_s / end_s) * TRAIL.width);
+  const y = (share: number): number => round(4 + share * (TRAIL.height - 8));
+  const stride = Math.max(1, Math.ceil(trace.length / MOST_POINTS));
+  const points: string[] = [];
+  for (let row = 0; row < trace.length; row += stride)
+    points.push(`${x(time_s[row]!)},${y(Math.max(0, bit_m[row]!) / deepest_m)}`);
+  points.push(`${x(run.state.tick)},${y(Math.max(0, run.state.stem.bit_m) / deepest_m)}`);
+  return {
+    end_s,
+    deepest_m,
+    points: points.join(' '),
+    sticks: stickReadings(run).map((reading) => ({
+      ...reading,
+      x: x(reading.time_s),
+      y: y(Math.min(1, reading.level_m / deepestPit_m)),
+    })),
+  };
+}
+
+export interface Glance {
+  readonly time_s: number;
+  readonly bit_m: number;
+  /** The stick reading last seen at that time, or null. */
+  readonly stick: StickReading | null;
+}
+
+/** What was known at a moment that has passed. */
+export function glanceBack(run: Run, time_s: number): Glance {
+  const { trace } = run.record;
+  const row = rowAt(trace.columns.time_s, trace.length, time_s);
+  const past = stickReadings(run).filter((reading) => reading.time_s <= time_s);
+  return { time_s, bit_m: row < 0 ? 0 : Math.max(0, trace.columns.bit_m[row]!), stick: past.at(-1) ?? null };
+}
