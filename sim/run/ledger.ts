@@ -23,7 +23,8 @@ export function waterStored_m3({ hole, fill, pit }: RunState): number {
 
 /** Grain volume of one class in hole, bed, stem, pit and in the hand of whoever is catching a sample, m3. */
 export function solidsStored_m3({ hole, fill, pit }: RunState, k: number): number {
-  let total = hole.bed_m3[k] + pit.settling.solids_m3[k] + pit.suction.solids_m3[k];
+  let total = hole.bed_m3[k];
+  for (const chamber of [pit.settling, pit.suction]) total += chamber.solids_m3[k] + chamber.deposit_m3[k];
   for (let i = 0; i < hole.cells; i++) total += hole.solids_m3[k * hole.cells + i];
   for (let i = 0; i < fill.cells; i++) total += fill.solids_m3[k * fill.cells + i];
   return total;

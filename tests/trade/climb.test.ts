@@ -1,7 +1,9 @@
 // What a driller knows about grains in the returns, on whole runs with the flow, the fluid and the hole as they came out.
 import { describe, expect, it } from 'vitest';
 import { createRun, type Run } from '../../sim';
-import { slipVelocity_ms } from '../../sim/hole/slip';
+import { dragLawOf } from '../../sim/hole/drag';
+import { terminalVelocity_ms } from '../../sim/hole/fall';
+import { CUTTINGS_SPHERICITY, GRAIN_kgm3 } from '../../sim/hole/slip';
 import { does, drillTo, oneSoil, rigScenario, steps } from '../rig';
 
 const L_PER_MIN = 60000;
@@ -9,7 +11,8 @@ const L_PER_MIN = 60000;
 /** Climb of a grain as a share of the stream's speed, in the fluid and at the flow of the run as it stands. */
 function climb_ratio(run: Run, grain_mm: number): number {
   const { hole, flowResult, sweep } = run.work;
-  const slip_ms = slipVelocity_ms(hole.K_Pasn, hole.n_ratio, hole.density_kgm3, grain_mm / 1000, 2650, sweep.ambient_s);
+  const law = dragLawOf(CUTTINGS_SPHERICITY);
+  const slip_ms = terminalVelocity_ms(law, grain_mm / 1000, GRAIN_kgm3, hole.density_kgm3, hole, sweep.ambient_s);
   return 1 - slip_ms / flowResult.annulusVelocity_ms;
 }
 

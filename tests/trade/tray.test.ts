@@ -1,7 +1,6 @@
 // The tray and the stop: what was cut below shows above only after the climb, and what was not cleared falls back.
 import { describe, expect, it } from 'vitest';
-import { createRun, type Run } from '../../sim';
-import { bedHeight_m } from '../../sim/hole/bed';
+import { bedHeight_m, createRun, type Run } from '../../sim';
 import { clearHole, does, drillRod, drillTo, nextRod, oneSoil, rigScenario, steps, until } from '../rig';
 
 function origin_m(run: Run): number {

@@ -36,7 +36,7 @@ describe('ledger', () => {
     does(run, 'setTurning', { on: false });
     does(run, 'digOutPit', { chamber: 'settling', spoil_L: 5 });
     watched(60);
-    does(run, 'lift', { distance_m: 1.5, speed_ms: 0.2 });
+    does(run, 'lift', { distance_m: 0.5, speed_ms: 0.2 });
     watched(30);
     does(run, 'setThrottle', { throttle_frac: 0 });
     steps(run, 2);

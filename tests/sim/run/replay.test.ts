@@ -118,7 +118,7 @@ describe('replay', () => {
     const list: [string, () => () => void][] = [];
     changes(snapshot.state as Plain, 'state', list);
     changes(snapshot.streams as unknown as Plain, 'streams', list);
-    expect(list.length).toBeGreaterThan(500);
+    expect(list.length).toBeGreaterThan(300);
     const missed: string[] = [];
     for (const [path, change] of list) {
       const undo = change();
