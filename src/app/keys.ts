@@ -1,5 +1,6 @@
 // Every key of the app in one list: the help page shows it, and the handlers obey it.
 import type { MessageKey } from '../words';
+import { device } from './device.svelte';
 import { WORK_KEYS } from '../screens/work/keys';
 
 export type KeyPlace = 'everywhere' | 'work' | 'debrief';
@@ -51,6 +52,7 @@ export function listenKeys(place: KeyPlace, handlers: Partial<Record<KeyId, () =
   const pressed = (event: KeyboardEvent): void => {
     if (event.defaultPrevented || isTyping(event.target, event.key)) return;
     if (document.querySelector('dialog[open]')) return;
+    if (event.key.length === 1 && device.settings.letters === 'off') return;
     const binding = bindingFor(place, event);
     const handler = binding && handlers[binding.id];
     if (!handler) return;

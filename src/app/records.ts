@@ -47,6 +47,7 @@ export interface RunState {
 export const THEMES = ['paper', 'night', 'sun'] as const;
 export const TEXT_SIZES = ['normal', 'large', 'larger', 'largest'] as const;
 export const MOTIONS = ['device', 'still', 'full'] as const;
+export const LETTERS = ['on', 'off'] as const;
 export const HANDS = ['right', 'left'] as const;
 
 export interface Settings {
@@ -55,6 +56,8 @@ export interface Settings {
   readonly text: (typeof TEXT_SIZES)[number];
   readonly motion: (typeof MOTIONS)[number];
   readonly hand: (typeof HANDS)[number];
+  /** Whether single letters and digits work as keys; some ways of typing or speaking set them off by mistake. */
+  readonly letters: (typeof LETTERS)[number];
   /** Who is learning now, and the run being played or looked at. */
   readonly learner: string | null;
   readonly run: string | null;
@@ -66,6 +69,7 @@ export const FIRST_SETTINGS: Settings = {
   text: 'normal',
   motion: 'device',
   hand: 'right',
+  letters: 'on',
   learner: null,
   run: null,
 };

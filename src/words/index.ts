@@ -7,7 +7,7 @@ import { bracketed, pseudo } from './pseudo';
 export { formatDate, formatFixed, formatNumber, formatPercent, formatSize } from './format';
 export type { SlotData } from './fill';
 export { setLanguage, currentLanguage, type Language } from './language';
-export { addMessages, type MessageKey } from './messages';
+export { addMessages, loadLaterMessages, type MessageKey } from './messages';
 
 /** A message from data: the key of a lesson's reason, question or caution, with what fills its slots. */
 export interface KeyedMessage {

@@ -12,7 +12,7 @@ export function currentLanguage(): Language {
   return language;
 }
 
-/** The locale for numbers, plurals and dates; the pseudo-locale keeps English ones. */
+/** The locale for numbers, plurals and dates: English as it is written in most of the world. The pseudo-locale keeps it. */
 export function locale(): string {
-  return 'en';
+  return 'en-GB';
 }

@@ -23,3 +23,8 @@ export function addMessages(table: MessageTable): void {
     if (!messages.has(key)) messages.set(key, message);
   }
 }
+
+/** Fetches the messages that come after the first screens, for a page that shows some of them before the playing part is there. */
+export async function loadLaterMessages(): Promise<void> {
+  addMessages((await import('./later')).laterMessages);
+}

@@ -23,6 +23,7 @@ export const help = {
   'help.place.work': 'At the hole',
   'help.place.debrief': 'In the debrief',
   'help.controls': 'Tab goes from one control to the next. Space or Enter presses it.',
+  'help.letters': 'Letter keys can be switched off at the start, under “This device”.',
   'help.open': 'Help and keys',
 
   'key.help': 'Open the help, and close it with Escape',

@@ -4,6 +4,8 @@ export const start = {
   'start.title': 'Jet small wells by hand',
   'start.lead': 'Practise here before you stand at a real hole. Mistakes cost nothing.',
 
+  'start.drawing': 'Fluid goes down the stem and lifts the grains. The pit drops them. The fluid goes round again.',
+
   'who.title': 'Who is learning?',
   'who.change': 'Someone else',
   'who.here': 'On this device',
@@ -64,9 +66,13 @@ export const start = {
   'device.motion.device': 'As this device asks',
   'device.motion.still': 'Little',
   'device.motion.full': 'Full',
-  'device.hand': 'Buttons for the',
-  'device.hand.right': 'Right hand',
-  'device.hand.left': 'Left hand',
+  'device.hand': 'Working hand',
+  'device.hand.right': 'Right',
+  'device.hand.left': 'Left',
+
+  'device.letters': 'Letter keys',
+  'device.letters.on': 'On',
+  'device.letters.off': 'Off',
 
   'keep.title': 'Take it with you',
   'keep.text': 'The whole trainer is one file. It runs without internet. Pass it on by cable, card or Bluetooth.',
