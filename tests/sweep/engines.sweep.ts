@@ -1,6 +1,7 @@
-// The same run has the same hash in Node, Chromium and Firefox: files made in Node are played again in a bare page.
+// The same run has the same hash in Node, Chromium and Firefox: files made in Node are played again there, and in a
+// bare page of each browser.
 import { chromium, firefox } from '@playwright/test';
-import { lessonById, playCrew, runFileOf } from '$lessons';
+import { lessonById, playCrew, replayFile, runFileOf, type RunFile } from '$lessons';
 import { bundleForPage } from '../browser/bundle';
 import { CHROMIUM_ARGS, findBrowser } from '../run/browsers.mjs';
 import type { Claim, Sweep } from './sweep';
@@ -8,7 +9,7 @@ import type { Claim, Sweep } from './sweep';
 const SEEDS = 50;
 
 interface Task {
-  readonly engine: 'chromium' | 'firefox';
+  readonly engine: 'node' | 'chromium' | 'firefox';
 }
 interface Result {
   readonly version: string;
@@ -20,36 +21,20 @@ interface InPage {
 }
 
 const sweep: Sweep<Task, Result> = {
-  title: `${SEEDS} run files made in Node are reproduced in two browsers`,
+  title: `${SEEDS} run files made in Node are reproduced in Node and in two browsers`,
 
-  tasks: () => [{ engine: 'chromium' }, { engine: 'firefox' }],
+  tasks: () => [{ engine: 'chromium' }, { engine: 'firefox' }, { engine: 'node' }],
 
   async run({ engine }) {
     const lesson = lessonById('first-rods')!;
-    const files = Array.from({ length: SEEDS }, (_, index) =>
-      runFileOf(playCrew(lesson, index % 2 === 0 ? 'careful' : 'green', index + 1), lesson),
-    );
-    const executablePath = findBrowser(engine) ?? undefined;
-    const browser =
-      engine === 'chromium'
-        ? await chromium.launch({ executablePath, args: CHROMIUM_ARGS })
-        : await firefox.launch({ executablePath, channel: 'moz-firefox' });
-    try {
-      const page = await browser.newPage();
-      await page.addScriptTag({ content: await bundleForPage('lessons/index.ts', 'jetting') });
-      const different: number[] = [];
-      for (const file of files) {
-        const plain: unknown = JSON.parse(JSON.stringify(file));
-        const replayed = await page.evaluate((given) => {
-          const { hash, reproduced } = (window as unknown as InPage).jetting.replayFile(given);
-          return { hash, reproduced };
-        }, plain);
-        if (!replayed.reproduced || replayed.hash !== file.hash) different.push(file.seed);
-      }
-      return { version: browser.version(), same: files.length - different.length, different };
-    } finally {
-      await browser.close();
-    }
+    // Through the text of a file, as when it is saved and opened again.
+    const files = Array.from({ length: SEEDS }, (_, index) => {
+      const run = playCrew(lesson, index % 2 === 0 ? 'careful' : 'green', index + 1);
+      return JSON.parse(JSON.stringify(runFileOf(run, lesson))) as RunFile;
+    });
+    const { version, same } = engine === 'node' ? inNode(files) : await inPage(engine, files);
+    const different = files.filter((_, index) => !same[index]).map(({ seed }) => seed);
+    return { version, same: files.length - different.length, different };
   },
 
   judge: (done): Claim[] =>
@@ -61,3 +46,39 @@ const sweep: Sweep<Task, Result> = {
     })),
 };
 export default sweep;
+
+interface Replays {
+  readonly version: string;
+  readonly same: readonly boolean[];
+}
+
+function inNode(files: readonly RunFile[]): Replays {
+  const same = files.map((file) => {
+    const { reproduced, hash } = replayFile(file);
+    return reproduced && hash === file.hash;
+  });
+  return { version: process.version, same };
+}
+
+async function inPage(engine: 'chromium' | 'firefox', files: readonly RunFile[]): Promise<Replays> {
+  const executablePath = findBrowser(engine) ?? undefined;
+  const browser =
+    engine === 'chromium'
+      ? await chromium.launch({ executablePath, args: CHROMIUM_ARGS })
+      : await firefox.launch({ executablePath, channel: 'moz-firefox' });
+  try {
+    const page = await browser.newPage();
+    await page.addScriptTag({ content: await bundleForPage('lessons/index.ts', 'jetting') });
+    const same: boolean[] = [];
+    for (const file of files) {
+      const replayed = await page.evaluate((given) => {
+        const { hash, reproduced } = (window as unknown as InPage).jetting.replayFile(given);
+        return { hash, reproduced };
+      }, file as unknown);
+      same.push(replayed.reproduced && replayed.hash === file.hash);
+    }
+    return { version: browser.version(), same };
+  } finally {
+    await browser.close();
+  }
+}
