@@ -100,6 +100,9 @@ const Item = v.strictObject({
   bands: v.record(v.string(), v.pipe(v.number(), v.finite())),
 });
 
+/** What the debrief asks before it shows anything, with answers to tap; several may fit. */
+const Question = v.strictObject({ ask: Word, answers: v.pipe(v.array(Word), v.minLength(2), v.maxLength(8)) });
+
 export const LessonSchema = v.strictObject({
   id: Id,
   version: Count(1, 9999),
@@ -129,7 +132,7 @@ export const LessonSchema = v.strictObject({
   hints: v.array(v.strictObject({ id: Id, ask: Word, levels: v.tuple([Word, Word, Word]) })),
   cards: v.array(v.strictObject({ id: Id, cue: Cue, text: Word })),
   hazards: v.pipe(v.array(v.picklist(HAZARD_IDS)), v.minLength(1)),
-  questions: v.pipe(v.array(Word), v.minLength(1), v.maxLength(8)),
+  questions: v.pipe(v.array(Question), v.minLength(1), v.maxLength(5)),
 });
 
 export type Lesson = v.InferOutput<typeof LessonSchema>;

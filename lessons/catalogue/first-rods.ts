@@ -145,10 +145,29 @@ export const firstRodsLesson: Lesson = {
   ],
   hazards: ['turningStem', 'rods', 'petrol', 'electric', 'pits', 'powder'],
   questions: [
-    'firstRods.ask.stop',
-    'firstRods.ask.sample',
-    'firstRods.ask.fluid',
-    'firstRods.ask.surprise',
-    'firstRods.ask.next',
+    {
+      ask: 'firstRods.ask.stop',
+      answers: ['firstRods.ask.stop.1', 'firstRods.ask.stop.2', 'firstRods.ask.stop.3', 'firstRods.ask.stop.4'],
+    },
+    {
+      ask: 'firstRods.ask.sample',
+      answers: [
+        'firstRods.ask.sample.1',
+        'firstRods.ask.sample.2',
+        'firstRods.ask.sample.3',
+        'firstRods.ask.sample.4',
+        'firstRods.ask.sample.5',
+      ],
+    },
+    {
+      ask: 'firstRods.ask.next',
+      answers: [
+        'firstRods.ask.next.1',
+        'firstRods.ask.next.2',
+        'firstRods.ask.next.3',
+        'firstRods.ask.next.4',
+        'firstRods.ask.next.5',
+      ],
+    },
   ],
 };

@@ -1,20 +1,44 @@
-// The questions of a lesson as things to tap. The answers to tap are the messages named after the question: question.1, question.2, ...
-import { hasMessage } from '../../words';
+// The questions of a lesson's debrief: which still want an answer, and the answers as the run file keeps them.
+import type { Lesson } from '../../app/catalogue';
+import type { Answers } from '../../app/keeper';
 
-export interface Question {
-  readonly key: string;
-  readonly options: readonly string[];
+export type Question = Lesson['questions'][number];
+
+/** What was tapped and what was written, by the question's key. */
+export interface View {
+  readonly tapped: Record<string, string[]>;
+  readonly own: Record<string, string>;
 }
 
-const MOST_OPTIONS = 8;
+const LONGEST = 2000;
 
-export function questionOf(key: string): Question {
-  const options: string[] = [];
-  for (let n = 1; n <= MOST_OPTIONS && hasMessage(`${key}.${n}`); n++) options.push(`${key}.${n}`);
-  return { key, options };
+/** The view as it was kept, or an empty one. */
+export function viewFrom(questions: readonly Question[], answers: Answers | null): View {
+  const view: View = { tapped: {}, own: {} };
+  for (const { ask } of questions) {
+    const tapped = answers?.[ask];
+    const own = answers?.[ownKey(ask)];
+    view.tapped[ask] = Array.isArray(tapped) ? [...tapped] : [];
+    view.own[ask] = typeof own === 'string' ? own : '';
+  }
+  return view;
 }
 
-/** The questions that have answers to tap and none chosen yet. */
-export function stillOpen(questions: readonly Question[], chosen: Readonly<Record<string, readonly string[]>>): number {
-  return questions.filter((one) => one.options.length > 0 && (chosen[one.key] ?? []).length === 0).length;
+/** Questions without an answer, tapped or written, in their order. */
+export function stillOpen(questions: readonly Question[], view: View): Question[] {
+  return questions.filter(({ ask }) => view.tapped[ask]!.length === 0 && view.own[ask]!.trim() === '');
+}
+
+export function answersOf(questions: readonly Question[], view: View): Answers {
+  const answers: Answers = {};
+  for (const { ask } of questions) {
+    answers[ask] = [...view.tapped[ask]!];
+    const own = view.own[ask]!.trim();
+    if (own !== '') answers[ownKey(ask)] = own.slice(0, LONGEST);
+  }
+  return answers;
+}
+
+function ownKey(ask: string): string {
+  return `${ask}.own`;
 }
