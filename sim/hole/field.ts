@@ -7,14 +7,6 @@ export interface Column {
   bottom_m: number;
 }
 
-/** What left the column: over the mouth, and through the bottom. */
-export interface Ends {
-  top: number;
-  topMoment: number;
-  bottom: number;
-  bottomMoment: number;
-}
-
 /** What came in at a face (the bit) and is carried up from there. */
 export interface Entry {
   /** Index of the face: 0 the mouth, `cells` the bottom. */
@@ -23,17 +15,31 @@ export interface Entry {
   moment: number;
 }
 
-/** Scratch of one sweep. */
+/** Scratch of one sweep: only numbers in typed arrays, so that nothing is allocated in a tick. */
 export interface FieldWork {
+  /** Where the edges of each cell's matter are after the tick, m. */
+  from_m: Float64Array;
+  to_m: Float64Array;
+  slope: Float64Array;
   amount: Float64Array;
   moment: Float64Array;
-  slope: Float64Array;
+  /** What left the column, set by carryField: see TOP ... BOTTOM_MOMENT. */
+  ends: Float64Array;
 }
 
+/** Places in FieldWork.ends: what went over the mouth, and through the bottom. */
+export const TOP = 0;
+export const TOP_MOMENT = 1;
+export const BOTTOM = 2;
+export const BOTTOM_MOMENT = 3;
+
 export const createFieldWork = (cells: number): FieldWork => ({
+  from_m: new Float64Array(cells + 1),
+  to_m: new Float64Array(cells + 1),
+  slope: new Float64Array(cells + 1),
   amount: new Float64Array(cells),
   moment: new Float64Array(cells),
-  slope: new Float64Array(cells),
+  ends: new Float64Array(4),
 });
 
 /** Amounts below this travel undivided, so that the forerunners of a front do not dwindle into denormal numbers. */
@@ -41,114 +47,167 @@ const UNDIVIDED = 1e-24;
 /** A carried cell thinner than this, m, counts as a point. */
 const POINT_m = 1e-12;
 
-const faceDepth_m = (column: Column, face: number): number =>
-  face >= column.cells ? column.bottom_m : face * column.dz_m;
-
-/** Where the matter just above a face is after dt when it moves up: cell by cell at each cell's own speed, until one that sinks. */
-function carriedUp_m(column: Column, up_ms: Float64Array, face: number, dt_s: number): number {
-  let at_m = faceDepth_m(column, face);
-  let left_s = dt_s;
-  let i = face - 1;
-  for (; i >= 0; i--) {
+/**
+ * Where the edges of every cell's matter get to in dt: each edge goes cell by cell at each cell's own speed, up or down, and
+ * stops at the edge of a cell that moves against it. Edges never cross.
+ */
+function carryEdges(column: Column, up_ms: Float64Array, dt_s: number, work: FieldWork): void {
+  const { from_m, to_m } = work;
+  const n = column.cells;
+  const dz = column.dz_m;
+  const bottom = column.bottom_m;
+  for (let i = 0; i < n; i++) {
     const speed = up_ms[i];
-    if (speed <= 0) return at_m;
-    const top_m = i * column.dz_m;
-    const need_s = (at_m - top_m) / speed;
-    if (need_s >= left_s) return at_m - speed * left_s;
-    left_s -= need_s;
-    at_m = top_m;
+    const top = i * dz;
+    const floor = i === n - 1 ? bottom : top + dz;
+    if (speed > 0) {
+      from_m[i] = i === 0 ? -speed * dt_s : up_ms[i - 1] > 0 ? to_m[i - 1] : top;
+      let left = dt_s - (floor - top) / speed;
+      if (left <= 0) {
+        to_m[i] = floor - speed * dt_s;
+        continue;
+      }
+      let j = i - 1;
+      let at = top;
+      while (j >= 0 && left > 0 && up_ms[j] > 0) {
+        const need = dz / up_ms[j];
+        at = need >= left ? at - up_ms[j] * left : j * dz;
+        left -= need;
+        j--;
+      }
+      to_m[i] = j < 0 && left > 0 ? at - up_ms[0] * left : at;
+    } else if (speed === 0) {
+      from_m[i] = top;
+      to_m[i] = floor;
+    }
   }
-  return at_m - Math.max(0, up_ms[0]) * left_s;
-}
-
-/** Where the matter just below a face is after dt when it sinks. */
-function carriedDown_m(column: Column, up_ms: Float64Array, face: number, dt_s: number): number {
-  let at_m = faceDepth_m(column, face);
-  let left_s = dt_s;
-  for (let i = face; i < column.cells; i++) {
+  for (let i = n - 1; i >= 0; i--) {
     const speed = -up_ms[i];
-    if (speed <= 0) return at_m;
-    const bottom_m = faceDepth_m(column, i + 1);
-    const need_s = (bottom_m - at_m) / speed;
-    if (need_s >= left_s) return at_m + speed * left_s;
-    left_s -= need_s;
-    at_m = bottom_m;
+    if (speed <= 0) continue;
+    const top = i * dz;
+    const floor = i === n - 1 ? bottom : top + dz;
+    to_m[i] = i === n - 1 ? floor + speed * dt_s : up_ms[i + 1] < 0 ? from_m[i + 1] : floor;
+    let left = dt_s - (floor - top) / speed;
+    if (left <= 0) {
+      from_m[i] = top + speed * dt_s;
+      continue;
+    }
+    let j = i + 1;
+    let at = floor;
+    while (j < n && left > 0 && up_ms[j] < 0) {
+      const end = j === n - 1 ? bottom : (j + 1) * dz;
+      const need = (at - end) / up_ms[j];
+      at = need >= left ? at - up_ms[j] * left : end;
+      left -= need;
+      j++;
+    }
+    from_m[i] = j >= n && left > 0 ? at - up_ms[n - 1] * left : at;
   }
-  return at_m + Math.max(0, -up_ms[column.cells - 1]) * left_s;
 }
 
 /** Relative slope of the amount per metre within each cell, van Leer's limited: no new highs or lows, nothing below zero. */
-function slopesInto(slope: Float64Array, column: Column, field: Float64Array, base: number): void {
+function setSlopes(column: Column, field: Float64Array, base: number, slope: Float64Array): void {
   const last = column.cells - 1;
-  const lastLength = column.bottom_m - last * column.dz_m;
-  for (let i = 0; i <= last; i++) {
-    slope[i] = 0;
-    if (i === 0 || i === last) continue;
-    const here = field[base + i] / column.dz_m;
-    if (here <= 0) continue;
-    const above = field[base + i - 1] / column.dz_m;
-    const below = field[base + i + 1] / (i + 1 === last ? lastLength : column.dz_m);
+  slope[0] = 0;
+  slope[last] = 0;
+  // The last cell's length differs: its amount is brought to that of a whole cell.
+  const lastScale = column.dz_m / (column.bottom_m - last * column.dz_m);
+  for (let i = 1; i < last; i++) {
+    const here = field[base + i];
+    const above = field[base + i - 1];
+    const below = i + 1 === last ? field[base + last] * lastScale : field[base + i + 1];
     const rise = (below - here) * (here - above);
-    if (rise > 0) slope[i] = (2 * rise) / ((below - above) * here);
+    slope[i] = rise > 0 && here > 0 ? (2 * rise) / ((below - above) * here) : 0;
   }
 }
 
-/** Lays an amount that spans from_m to to_m onto the cells; slope is relative, positive where it thickens downwards. */
-function lay(
-  work: FieldWork,
+/** Lays all carried cells back onto the grid. */
+function layCells(
   column: Column,
-  ends: Ends,
-  from_m: number,
-  to_m: number,
-  amount: number,
-  moment: number,
-  slope: number,
+  field: Float64Array,
+  moment: Float64Array | null,
+  base: number,
+  work: FieldWork,
 ): void {
-  const span_m = to_m - from_m;
-  if (span_m < POINT_m || amount < UNDIVIDED) {
-    const at_m = (from_m + to_m) / 2;
-    if (at_m < 0) {
-      ends.top += amount;
-      ends.topMoment += moment;
-    } else if (at_m > column.bottom_m) {
-      ends.bottom += amount;
-      ends.bottomMoment += moment;
+  for (let i = 0; i < column.cells; i++) {
+    const amount = field[base + i];
+    if (amount > 0) lay(column, amount, moment === null ? 0 : moment[base + i], i, work);
+  }
+}
+
+/** Lays one amount that spans from_m[i] to to_m[i]; slope is relative, positive where it thickens downwards. */
+function lay(column: Column, amount: number, moment: number, i: number, work: FieldWork): void {
+  const { ends } = work;
+  const n = column.cells;
+  const dz = column.dz_m;
+  const bottom = column.bottom_m;
+  const from = work.from_m[i];
+  const to = work.to_m[i];
+  const span = to - from;
+  if (span < POINT_m || amount < UNDIVIDED) {
+    const at = (from + to) / 2;
+    if (at < 0) {
+      ends[TOP] += amount;
+      ends[TOP_MOMENT] += moment;
+    } else if (at > bottom) {
+      ends[BOTTOM] += amount;
+      ends[BOTTOM_MOMENT] += moment;
     } else {
-      const i = Math.min(column.cells - 1, Math.floor(at_m / column.dz_m));
-      work.amount[i] += amount;
-      work.moment[i] += moment;
+      const j = Math.min(n - 1, Math.floor(at / dz));
+      work.amount[j] += amount;
+      work.moment[j] += moment;
     }
     return;
   }
+  const half = 0.5 * work.slope[i];
   let done = 0;
-  if (from_m < 0) {
-    done = to_m <= 0 ? 1 : shareAbove(-from_m / span_m, slope);
-    ends.top += amount * done;
-    ends.topMoment += moment * done;
-    if (done === 1) return;
+  let j = 0;
+  if (from < 0) {
+    const place = Math.min(1, -from / span);
+    done = place + half * (place * place - place);
+    ends[TOP] += amount * done;
+    ends[TOP_MOMENT] += moment * done;
+    if (place === 1) return;
+  } else {
+    j = from >= bottom ? n : Math.min(n - 1, Math.floor(from / dz));
   }
-  let i = from_m <= 0 ? 0 : Math.min(column.cells, Math.floor(from_m / column.dz_m));
-  if (from_m >= column.bottom_m) i = column.cells;
-  for (; i < column.cells; i++) {
-    const floor_m = faceDepth_m(column, i + 1);
-    const next = to_m <= floor_m ? 1 : floor_m <= from_m ? done : shareAbove((floor_m - from_m) / span_m, slope);
-    work.amount[i] += amount * (next - done);
-    work.moment[i] += moment * (next - done);
+  for (; j < n; j++) {
+    const floor = j === n - 1 ? bottom : (j + 1) * dz;
+    if (to <= floor) {
+      work.amount[j] += amount * (1 - done);
+      work.moment[j] += moment * (1 - done);
+      return;
+    }
+    const place = Math.max(0, (floor - from) / span);
+    const next = place + half * (place * place - place);
+    work.amount[j] += amount * (next - done);
+    work.moment[j] += moment * (next - done);
     done = next;
-    if (done === 1) return;
   }
-  ends.bottom += amount * (1 - done);
-  ends.bottomMoment += moment * (1 - done);
+  ends[BOTTOM] += amount * (1 - done);
+  ends[BOTTOM_MOMENT] += moment * (1 - done);
 }
 
-/** Share of a carried cell's amount above a place in it (0 its top, 1 its bottom). */
-const shareAbove = (place: number, slope: number): number => place + 0.5 * slope * (place * place - place);
+/** Lays what entered: it fills the gap that the matter above the face left on its way up; one that is not carried up goes into the cell below the face. */
+function layEntry(column: Column, up_ms: Float64Array, entry: Entry, work: FieldWork): void {
+  const n = column.cells;
+  const face = Math.min(n, Math.max(0, entry.face));
+  if (face > 0 && up_ms[face - 1] > 0) {
+    work.from_m[n] = work.to_m[face - 1];
+    work.to_m[n] = face === n ? column.bottom_m : face * column.dz_m;
+    work.slope[n] = 0;
+    lay(column, entry.amount, entry.moment, n, work);
+    return;
+  }
+  const i = Math.min(n - 1, face);
+  work.amount[i] += entry.amount;
+  work.moment[i] += entry.moment;
+}
 
 /**
  * Carries field (and, in the same shares, moment) of the cells base .. base + column.cells - 1 over dt_s at the cells' upward
- * speeds. Cells are carried by their edges, whose paths never cross, and laid back onto the grid; so what leaves one cell
- * arrives in another to the last bit of rounding. Where the cell above moves away upwards from the one below, entry fills the
- * gap at its face; an entry that is not carried up goes into the cell below its face. ends is set, not added to.
+ * speeds, m/s, and brings entry in. Cells are carried by their edges and laid back onto the grid, so what leaves one cell
+ * arrives in another to the last bit of rounding; what leaves the column is set in work.ends.
  * Source of the method: conservative semi-Lagrangian remapping with van Leer's limited slopes (van Leer 1977).
  */
 export function carryField(
@@ -159,45 +218,18 @@ export function carryField(
   up_ms: Float64Array,
   dt_s: number,
   entry: Entry,
-  ends: Ends,
   work: FieldWork,
 ): void {
   const n = column.cells;
-  ends.top = 0;
-  ends.topMoment = 0;
-  ends.bottom = 0;
-  ends.bottomMoment = 0;
-  slopesInto(work.slope, column, field, base);
+  work.ends.fill(0);
   for (let i = 0; i < n; i++) {
     work.amount[i] = 0;
     work.moment[i] = 0;
   }
-  for (let i = 0; i < n; i++) {
-    const amount = field[base + i];
-    if (amount <= 0) continue;
-    const speed = up_ms[i];
-    let from_m = faceDepth_m(column, i);
-    let to_m = faceDepth_m(column, i + 1);
-    if (speed > 0) {
-      from_m = carriedUp_m(column, up_ms, i, dt_s);
-      to_m = carriedUp_m(column, up_ms, i + 1, dt_s);
-    } else if (speed < 0) {
-      from_m = carriedDown_m(column, up_ms, i, dt_s);
-      to_m = carriedDown_m(column, up_ms, i + 1, dt_s);
-    }
-    lay(work, column, ends, from_m, to_m, amount, moment === null ? 0 : moment[base + i], work.slope[i]);
-  }
-  if (entry.amount > 0) {
-    const face = Math.min(n, Math.max(0, entry.face));
-    if (face > 0 && up_ms[face - 1] > 0) {
-      const from_m = carriedUp_m(column, up_ms, face, dt_s);
-      lay(work, column, ends, from_m, faceDepth_m(column, face), entry.amount, entry.moment, 0);
-    } else {
-      const i = Math.min(n - 1, face);
-      work.amount[i] += entry.amount;
-      work.moment[i] += entry.moment;
-    }
-  }
+  carryEdges(column, up_ms, dt_s, work);
+  setSlopes(column, field, base, work.slope);
+  layCells(column, field, moment, base, work);
+  if (entry.amount > 0) layEntry(column, up_ms, entry, work);
   for (let i = 0; i < n; i++) {
     field[base + i] = work.amount[i];
     if (moment !== null) moment[base + i] = work.moment[i];

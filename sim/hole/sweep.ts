@@ -2,7 +2,7 @@
 import { CLASS_COUNT } from '../materials/sizes';
 import { pickUpBed } from './bed';
 import { clipToPacked, fitCells } from './cells';
-import { carryField } from './field';
+import { BOTTOM, BOTTOM_MOMENT, TOP, TOP_MOMENT, carryField } from './field';
 import { cellVolume_m3, holeCapacity_m3, holeContent_m3, steelArea_m2, type HoleState, type StemPlace } from './hole';
 import type { MouthFlux } from './mouth';
 import { emptyParcel, parcelVolume_m3, type Parcel } from './parcel';
@@ -50,7 +50,7 @@ function readColumn(hole: HoleState, work: HoleWork, up_m3s: number): number {
 
 /** Carries all classes; what reaches the bottom joins the bed. Leaves in work.water_ms the counterflow of the grains. */
 function carryClasses(hole: HoleState, work: HoleWork, input: SweepInput): void {
-  const { column, entry, ends, up_ms, water_ms } = work;
+  const { column, entry, field, up_ms, water_ms } = work;
   for (let i = 0; i < hole.used; i++) water_ms[i] = work.flux_ms[i];
   for (let k = 0; k < CLASS_COUNT; k++) {
     const base = k * hole.cells;
@@ -65,11 +65,11 @@ function carryClasses(hole: HoleState, work: HoleWork, input: SweepInput): void 
     }
     entry.amount = input.inflow.solids_m3[k];
     entry.moment = input.inflow.moment_m4[k];
-    carryField(hole.solids_m3, hole.moment_m4, base, column, up_ms, input.dt_s, entry, ends, work.field);
-    hole.bed_m3[k] += ends.bottom;
-    hole.bedMoment_m4[k] += ends.bottomMoment;
-    work.mouth_m3[k] = ends.top;
-    work.mouthMoment_m4[k] = ends.topMoment;
+    carryField(hole.solids_m3, hole.moment_m4, base, column, up_ms, input.dt_s, entry, field);
+    hole.bed_m3[k] += field.ends[BOTTOM];
+    hole.bedMoment_m4[k] += field.ends[BOTTOM_MOMENT];
+    work.mouth_m3[k] = field.ends[TOP];
+    work.mouthMoment_m4[k] = field.ends[TOP_MOMENT];
   }
   for (let i = 0; i < hole.used; i++) water_ms[i] /= Math.max(0.1, 1 - work.solids_frac[i]);
 }
@@ -86,13 +86,14 @@ function carryDissolved(
   let present = inflow;
   for (let i = 0; i < hole.used; i++) present += field[i];
   if (present <= 0) return 0;
-  const { entry, ends } = work;
+  const { entry } = work;
+  const { ends } = work.field;
   entry.amount = inflow;
   entry.moment = 0;
-  carryField(field, null, 0, work.column, work.water_ms, dt_s, entry, ends, work.field);
-  const out = ends.top * out_frac;
-  field[0] += ends.top - out;
-  field[hole.used - 1] += ends.bottom;
+  carryField(field, null, 0, work.column, work.water_ms, dt_s, entry, work.field);
+  const out = ends[TOP] * out_frac;
+  field[0] += ends[TOP] - out;
+  field[hole.used - 1] += ends[BOTTOM];
   return out;
 }
 

@@ -1,7 +1,7 @@
 // Scratch of the hole: arrays and readings that each tick works out afresh. Never state.
 import { CLASS_COUNT } from '../materials/sizes';
 import type { Rheology } from '../fluid/rheology';
-import { createFieldWork, type Column, type Ends, type Entry, type FieldWork } from './field';
+import { createFieldWork, type Column, type Entry, type FieldWork } from './field';
 import { HINDERED_COUNT } from './hindered';
 import type { HoleState } from './hole';
 
@@ -29,7 +29,6 @@ export interface HoleReading {
 export interface HoleWork extends HoleReading {
   column: Column;
   entry: Entry;
-  ends: Ends;
   field: FieldWork;
   rheology: Rheology;
   /** By cell: room, volume fraction of grains, flux of the mixture, speed of one field, speed of the water. */
@@ -65,7 +64,6 @@ export function createHoleWork(hole: HoleState): HoleWork {
     coarse_m3: 0,
     column: { cells: 1, dz_m: hole.dz_m, bottom_m: hole.dz_m },
     entry: { face: 0, amount: 0, moment: 0 },
-    ends: { top: 0, topMoment: 0, bottom: 0, bottomMoment: 0 },
     field: createFieldWork(cells),
     rheology: { K_Pasn: 1e-3, n_ratio: 1 },
     volume_m3: new Float64Array(cells),

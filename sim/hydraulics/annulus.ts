@@ -1,7 +1,7 @@
 // Flow in the ring between stem and wall, as a slot rolled round the stem.
 import { pow } from '../numeric/functions';
 import { setFrictionLaw } from './friction';
-import { circleArea_m2, velocityPart, type Conduit, type LineFluid } from './pipe';
+import { circleArea_m2, type Conduit, type LineFluid } from './pipe';
 
 /** Pipe diameter with the laminar loss of a slot, as a share of its width w = hole - rod: sqrt(2/3); books round it to .816. */
 export const SLOT_DIAMETER_ratio = Math.sqrt(2 / 3);
@@ -22,15 +22,10 @@ export function slotWallRate_1s(velocity_ms: number, width_m: number, n_ratio: n
 }
 
 /**
- * Reynolds number of a power-law fluid in the annulus on the equivalent diameter: sqrt(2/3) times the slot's
- * rho v^(2-n) w^n / (12^(n-1) K ((2n+1)/3n)^n). n_ratio .2 to 1, velocity above 0. Laminar below the band of friction.ts.
- * Source: Metzner & Reed 1955 for the slot; equivalent diameter as in Guo & Liu 2011 ex. 2.6.
- * Worked value: rho 1258.2, K .02, n .8, v .6623, w .10808 -> 8146 (book, rounded: 8117).
+ * Reynolds number in the annulus at 1 m/s on the equivalent diameter: sqrt(2/3) times the slot's
+ * rho w^n / (12^(n-1) K ((2n+1)/3n)^n); times v^(2-n) at v. Source: Metzner & Reed 1955 for the slot; equivalent diameter
+ * as in Guo & Liu 2011 ex. 2.6. Worked value: rho 1258.2, K .02, n .8, w .10808, at .6623 m/s -> 8146 (book, rounded: 8117).
  */
-export function annulusReynolds(fluid: LineFluid, velocity_ms: number, width_m: number): number {
-  return slotReynoldsFactor(fluid, width_m) * velocityPart(velocity_ms, fluid.n_ratio);
-}
-
 function slotReynoldsFactor(fluid: LineFluid, width_m: number): number {
   const n = fluid.n_ratio;
   const slot = n === 1 ? width_m : pow((3 * n * width_m) / (2 * n + 1), n) * pow(12, 1 - n);

@@ -3,12 +3,12 @@ import { solveBracketed } from '../numeric/root';
 import { GRAVITY_MS2 } from '../numeric/units';
 import type { Kit } from '../materials/kit';
 import { vapourPressure_Pa } from '../materials/water';
-import { setAnnulus, slotWallRate_1s, slotWallShear_Pa } from './annulus';
+import { annulusVelocity_ms, setAnnulus, slotWallRate_1s, slotWallShear_Pa } from './annulus';
 import { engineSpeed_frac } from './engine';
 import { nozzlePressure_Pa, nozzleVelocity_ms } from './nozzle';
 import { conduitLoss_Pa, createConduit, fittingLoss_Pa, setPipe, type LineFluid } from './pipe';
 import { pumpHead_m } from './pump';
-import { NEEDED_NPSH_m, airPressure_Pa, npshAvailable_m, strainerLossGrowth_ratio } from './suction';
+import { NPSH_LIMIT_m, airPressure_Pa, npshAvailable_m, strainerLossGrowth_ratio } from './suction';
 
 export interface FlowInput {
   kit: Kit;
@@ -130,7 +130,7 @@ function suctionSurplus_m(flow_m3s: number): number {
   const input = now!;
   const weight_Nm3 = input.hose.density_kgm3 * GRAVITY_MS2;
   const friction_m = (strainerLoss(input, flow_m3s) + conduitLoss_Pa(suctionHose, flow_m3s)) / weight_Nm3;
-  return npshAvailable_m(air_Pa, vapour_Pa, input.hose.density_kgm3, lift_m, friction_m) - NEEDED_NPSH_m;
+  return npshAvailable_m(air_Pa, vapour_Pa, input.hose.density_kgm3, lift_m, friction_m) - NPSH_LIMIT_m;
 }
 
 function setUp(input: FlowInput): void {
@@ -186,10 +186,10 @@ export function solveFlow(input: FlowInput, warm_m3s: number, out: FlowResult): 
   out.nozzle_Pa = nozzleLoss(input, flow_m3s);
   out.annulus_Pa = conduitLoss_Pa(ring, flow_m3s);
   out.static_Pa = static_Pa;
-  out.npsh_m = suctionSurplus_m(flow_m3s) + NEEDED_NPSH_m;
+  out.npsh_m = suctionSurplus_m(flow_m3s) + NPSH_LIMIT_m;
   out.nozzleVelocity_ms = nozzleVelocity_ms(flow_m3s, kit.nozzles, kit.nozzle_m);
   out.stemVelocity_ms = flow_m3s / stemBore.area_m2;
-  out.annulusVelocity_ms = flow_m3s / ring.area_m2;
+  out.annulusVelocity_ms = annulusVelocity_ms(flow_m3s, input.holeDiameter_m, kit.rodOutside_m);
   out.wallShear_Pa = ring.length_m > 0 ? slotWallShear_Pa(out.annulus_Pa / ring.length_m, width_m) : 0;
   out.wallRate_1s = slotWallRate_1s(out.annulusVelocity_ms, width_m, input.annulus.n_ratio);
   return flow_m3s;

@@ -12,16 +12,15 @@ export const laminarEnd = (n_ratio: number): number => LAMINAR_END - BAND_SLOPE 
 /** First turbulent Reynolds number for flow index n, .2 to 1. Same source. Worked value: n .8 -> 3174. */
 export const turbulentStart = (n_ratio: number): number => TURBULENT_START - BAND_SLOPE * n_ratio;
 
+/** Haaland's part of the wall, (e/3.7)^1.11, e = roughness / diameter, 0 to .05. Worked value: 1e-4 -> 8.487e-6. */
+export const wallPart = (roughness_ratio: number): number =>
+  roughness_ratio > 0 ? pow(roughness_ratio / 3.7, 1.11) : 0;
+
 /**
  * Darcy friction factor of turbulent Newtonian flow (Haaland 1983): 1/sqrt f = -1.8 log10[(e/3.7)^1.11 + 6.9/Re].
- * reynolds: 4e3 to 1e8; roughness_ratio e = roughness / diameter, 0 to .05. Worked value: Re 1e5, e 1e-4 -> .018265.
+ * reynolds: 4e3 to 1e8; rough: wallPart(e). Worked value: Re 1e5, e 1e-4 -> .018265.
  */
-export function haaland(reynolds: number, roughness_ratio: number): number {
-  const rough = roughness_ratio > 0 ? pow(roughness_ratio / 3.7, 1.11) : 0;
-  return haalandOf(reynolds, rough);
-}
-
-function haalandOf(reynolds: number, rough: number): number {
+export function haaland(reynolds: number, rough: number): number {
   const root = -1.8 * log10(rough + 6.9 / reynolds);
   return 1 / (root * root);
 }
@@ -59,7 +58,7 @@ export const createFrictionLaw = (): FrictionLaw => ({
 /** Sets the law up for a fluid of index n_ratio (.2 to 1) and a relative roughness (0 to .05). */
 export function setFrictionLaw(law: FrictionLaw, n_ratio: number, roughness_ratio: number): void {
   law.n_ratio = n_ratio;
-  law.rough = roughness_ratio > 0 ? pow(roughness_ratio / 3.7, 1.11) : 0;
+  law.rough = wallPart(roughness_ratio);
   law.laminarEnd = laminarEnd(n_ratio);
   law.turbulentStart = turbulentStart(n_ratio);
   law.fanningLaminarEnd = 16 / law.laminarEnd;
@@ -72,10 +71,10 @@ export function setFrictionLaw(law: FrictionLaw, n_ratio: number, roughness_rati
  * published law joins the two).
  */
 function turbulentFanning(law: FrictionLaw, reynolds: number): number {
-  if (law.n_ratio === 1) return haalandOf(reynolds, law.rough) / 4;
-  const smoothWater = haalandOf(reynolds, 0) / 4;
+  if (law.n_ratio === 1) return haaland(reynolds, law.rough) / 4;
+  const smoothWater = haaland(reynolds, 0) / 4;
   const smooth = (smoothPowerLaw(reynolds, law.n_ratio) / smoothPowerLaw(reynolds, 1)) * smoothWater;
-  return law.rough > 0 ? smooth + haalandOf(reynolds, law.rough) / 4 - smoothWater : smooth;
+  return law.rough > 0 ? smooth + haaland(reynolds, law.rough) / 4 - smoothWater : smooth;
 }
 
 /**

@@ -7,9 +7,11 @@ const SEA_LEVEL_Pa = 101325;
 const FALL_1m = 2.25577e-5;
 const FALL_POWER = 5.25588;
 
-/** Suction head a small pump needs at its eye, m, and the margin kept over it (supplier FAQ: .5 m or more). NPSHr ASSUMED, 2-3 m usual. */
-export const NEEDED_NPSH_m = 2.5;
-export const NPSH_MARGIN_m = 0.5;
+/**
+ * Suction head at the eye below which the pump draws no more, m: 2.5 m needed by a small pump (ASSUMED; 2-3 m usual) and the
+ * margin of .5 m over it (supplier FAQ). It puts the practical lift at sea level at 7 m.
+ */
+export const NPSH_LIMIT_m = 2.5 + 0.5;
 
 /** Air pressure, Pa, 0-4000 m: 101325 (1 - 2.25577e-5 h)^5.25588. Worked value: 1609 m -> 83428. */
 export function airPressure_Pa(altitude_m: number): number {
