@@ -1,0 +1,159 @@
+// Grains as points that drift: how many there are follows the state, where they go follows the speed of fluid and
+// fall. No drawing here, so that it can be tested without a screen.
+
+import { grainSize_px } from './grainSize';
+import { radiusAt } from './holeShape';
+import { scatter } from './scatter';
+import type { CutawayView, ShownHole } from './shown';
+
+export interface Drift {
+  readonly room: number;
+  /** Grains in use stand first. */
+  count: number;
+  readonly depth_m: Float64Array;
+  /** Place across the gap: -1 at the left wall, 0 at the steel, 1 at the right wall. */
+  readonly across: Float64Array;
+  readonly sizeClass: Uint8Array;
+  /** Number that a grain keeps for life: its look. */
+  readonly mark: Int32Array;
+  next: number;
+  /** How many grains of the fluid one drawn grain stands for, by area; 1 where the room suffices. */
+  thinning: number;
+}
+
+/** Coarser than silt: what is drawn grain by grain. */
+const FIRST_CLASS = 2;
+
+export function createDrift(room: number): Drift {
+  return {
+    room,
+    count: 0,
+    depth_m: new Float64Array(room),
+    across: new Float64Array(room),
+    sizeClass: new Uint8Array(room),
+    mark: new Int32Array(room),
+    next: 1,
+    thinning: 1,
+  };
+}
+
+function remove(drift: Drift, i: number): void {
+  const last = --drift.count;
+  drift.depth_m[i] = drift.depth_m[last] ?? 0;
+  drift.across[i] = drift.across[last] ?? 0;
+  drift.sizeClass[i] = drift.sizeClass[last] ?? 0;
+  drift.mark[i] = drift.mark[last] ?? 0;
+}
+
+function add(drift: Drift, k: number, depth_m: number): void {
+  if (drift.count >= drift.room) return;
+  const i = drift.count++;
+  const mark = drift.next++;
+  drift.depth_m[i] = depth_m;
+  const u = 2 * scatter(mark, 2) - 1;
+  drift.across[i] = u;
+  drift.sizeClass[i] = k;
+  drift.mark[i] = mark;
+}
+
+/** Drawn area of the fluid in a cell, px2: the gap between steel and wall, or the whole width below the bit. */
+function cellArea_px2(hole: ShownHole, i: number, view: CutawayView, depth_pxm: number, across_pxm: number): number {
+  const middle_m = (i + 0.5) * hole.dz_m;
+  const steel_m = middle_m < view.stem.bit_m ? view.kit.rodOutside_m / 2 : 0;
+  const wide_px = 2 * Math.max(0, (hole.radius_m[i] ?? 0) - steel_m) * across_pxm;
+  const bottom_m = Math.min((i + 1) * hole.dz_m, hole.depth_m - hole.bed_m);
+  const top_m = Math.max(i * hole.dz_m, hole.level_m);
+  return bottom_m > top_m ? wide_px * (bottom_m - top_m) * depth_pxm : 0;
+}
+
+const wanted = new Float64Array(2048);
+const present = new Int32Array(2048);
+
+/**
+ * Brings the number of grains of every class into line with the state: the share of the drawn fluid that grains cover
+ * is the share of the fluid's volume that they take. Shortfall and surplus are carried from cell to cell upwards, so
+ * that even a class with less than one grain a cell has its true number over the whole hole.
+ */
+export function reconcile(drift: Drift, view: CutawayView, depth_pxm: number, across_pxm: number): void {
+  const { hole } = view;
+  if (!hole || hole.cells === 0) {
+    drift.count = 0;
+    return;
+  }
+  const cells = Math.min(hole.cells, wanted.length);
+  let total = 0;
+  for (let k = FIRST_CLASS; k < view.kit.grain_m.length; k++) {
+    const d = grainSize_px(k, view.kit.grain_m[k] ?? 0, across_pxm);
+    for (let i = 0; i < cells; i++) {
+      const share = hole.solids_frac[k * hole.stride + i] ?? 0;
+      if (share > 0) total += (share * cellArea_px2(hole, i, view, depth_pxm, across_pxm)) / (0.785 * d * d);
+    }
+  }
+  drift.thinning = Math.max(1, total / (drift.room * 0.92));
+  for (let k = FIRST_CLASS; k < view.kit.grain_m.length; k++) {
+    const d = grainSize_px(k, view.kit.grain_m[k] ?? 0, across_pxm);
+    present.fill(0, 0, cells);
+    for (let g = 0; g < drift.count; g++) {
+      if (drift.sizeClass[g] !== k) continue;
+      const i = Math.floor((drift.depth_m[g] ?? 0) / hole.dz_m);
+      if (i >= 0 && i < cells) present[i] = (present[i] ?? 0) + 1;
+    }
+    for (let i = 0; i < cells; i++) {
+      const share = hole.solids_frac[k * hole.stride + i] ?? 0;
+      wanted[i] = share > 0 ? (share * cellArea_px2(hole, i, view, depth_pxm, across_pxm)) / (0.785 * d * d * drift.thinning) : 0;
+    }
+    settle(drift, hole, k, cells);
+  }
+}
+
+/** Spawns and removes grains of one class so that the running sums of wanted and present never part by one or more. */
+function settle(drift: Drift, hole: ShownHole, k: number, cells: number): void {
+  let gap = 0;
+  for (let i = cells - 1; i >= 0; i--) {
+    gap += (wanted[i] ?? 0) - (present[i] ?? 0);
+    while (gap >= 1 && drift.count < drift.room) {
+      const at = scatter(drift.next, 3);
+      add(drift, k, Math.min((i + at) * hole.dz_m, hole.depth_m - hole.bed_m));
+      gap -= 1;
+    }
+    if (gap <= -1) gap += removeFrom(drift, hole, k, i, Math.floor(-gap));
+  }
+}
+
+function removeFrom(drift: Drift, hole: ShownHole, k: number, cell: number, most: number): number {
+  let removed = 0;
+  for (let g = drift.count - 1; g >= 0 && removed < most; g--) {
+    if (drift.sizeClass[g] !== k || Math.floor((drift.depth_m[g] ?? 0) / hole.dz_m) !== cell) continue;
+    remove(drift, g);
+    removed++;
+  }
+  return removed;
+}
+
+/** Moves every grain by its own speed: that of the fluid where it is, less its fall. Those that leave are taken away. */
+export function advance(drift: Drift, view: CutawayView, time_s: number): void {
+  const { hole } = view;
+  if (!hole) return;
+  const bottom_m = hole.depth_m - hole.bed_m;
+  for (let g = drift.count - 1; g >= 0; g--) {
+    const k = drift.sizeClass[g] ?? 0;
+    const at_m = drift.depth_m[g] ?? 0;
+    const i = Math.max(0, Math.min(hole.cells - 1, Math.floor(at_m / hole.dz_m)));
+    const up_ms = (hole.up_ms[i] ?? 0) - (hole.slip_ms[k * hole.stride + i] ?? 0);
+    const depth_m = at_m - up_ms * time_s;
+    if (depth_m <= hole.level_m || depth_m > bottom_m) remove(drift, g);
+    else drift.depth_m[g] = depth_m;
+  }
+}
+
+/** Where a grain stands across the hole, px from the axis. */
+export function acrossOf_px(drift: Drift, g: number, view: CutawayView, hole: ShownHole, size_px: number, across_pxm: number): number {
+  const depth_m = drift.depth_m[g] ?? 0;
+  const wall_px = radiusAt(hole, depth_m) * across_pxm - size_px / 2 - 1;
+  const u = drift.across[g] ?? 0;
+  if (depth_m > view.stem.bit_m) return u * Math.max(0, wall_px);
+  const steel_px = (view.kit.rodOutside_m / 2) * across_pxm + size_px / 2 + 0.5;
+  const side = u < 0 ? -1 : 1;
+  if (wall_px <= steel_px) return side * ((steel_px + wall_px) / 2);
+  return side * (steel_px + Math.abs(u) * (wall_px - steel_px));
+}

@@ -1,0 +1,120 @@
+// The hole drawn true: its wall cell by cell, the fluid in it coloured by what it carries, air where it stands empty.
+// Cake and slough (later) are things of their own: they come between this and the grains, see scene.ts.
+
+import { Container, Graphics } from 'pixi.js';
+import { slicePolygon } from './holeShape';
+import { halfOf, yOf } from './place';
+import { createMemory, type Part, type Scene } from './part';
+import { fluidColour } from './palette';
+import type { CutawayView, ShownHole } from './shown';
+
+/** Silt and clay are the finest two size classes: they colour the fluid, coarser grains are drawn one by one. */
+export const FINE_CLASSES = 2;
+
+export function createHole(): Part {
+  const layer = new Container();
+  const fluid = new Graphics();
+  const wall = new Graphics();
+  layer.addChild(fluid, wall);
+  const wallMemory = createMemory(4);
+  let colours = new Int32Array(0);
+
+  function finesOf(hole: ShownHole, cell: number): number {
+    let sum = 0;
+    for (let k = 0; k < FINE_CLASSES; k++) sum += hole.solids_frac[k * hole.stride + cell] ?? 0;
+    return sum;
+  }
+
+  /** Colours by cell; true where one differs from what is on the screen. */
+  function recolour(view: CutawayView, hole: ShownHole, { look }: Scene): boolean {
+    let changed = false;
+    if (colours.length !== hole.cells + 1) {
+      colours = new Int32Array(hole.cells + 1);
+      changed = true;
+    }
+    for (let i = 0; i < hole.cells; i++) {
+      const colour = fluidColour(look, finesOf(hole, i), hole.polymer_gL, view.returns.colour);
+      if (colours[i] !== colour) {
+        colours[i] = colour;
+        changed = true;
+      }
+    }
+    const level = Math.round(hole.level_m * 500);
+    if (colours[hole.cells] !== level) {
+      colours[hole.cells] = level;
+      changed = true;
+    }
+    return changed;
+  }
+
+  function drawFluid(hole: ShownHole, { place, look }: Scene): void {
+    fluid.clear();
+    if (hole.depth_m <= 0) return;
+    const level_m = Math.max(0, Math.min(hole.depth_m, hole.level_m));
+    if (level_m > 0) fluid.poly(slicePolygon(hole, place, 0, level_m)).fill(look.air);
+    let start = Math.floor(level_m / hole.dz_m);
+    for (let i = start + 1; i <= hole.cells; i++) {
+      if (i < hole.cells && colours[i] === colours[start]) continue;
+      const top_m = Math.max(level_m, start * hole.dz_m);
+      const bottom_m = Math.min(hole.depth_m, i * hole.dz_m);
+      if (bottom_m > top_m) fluid.poly(slicePolygon(hole, place, top_m, bottom_m)).fill(colours[start] ?? 0);
+      start = i;
+    }
+    if (level_m > 0.01) {
+      const half = halfOf(place, hole.radius_m[Math.floor(level_m / hole.dz_m)] ?? 0);
+      const y = Math.round(yOf(place, level_m));
+      fluid
+        .moveTo(place.hole_x - half, y)
+        .lineTo(place.hole_x + half, y)
+        .stroke({ color: look.streak, width: 1.6, alpha: 0.8 });
+    }
+  }
+
+  function drawWall(hole: ShownHole, { place, look }: Scene): void {
+    wall.clear();
+    if (hole.depth_m <= 0) return;
+    const points = slicePolygon(hole, place, 0, hole.depth_m);
+    const half = points.length / 2;
+    const side = (from: number, to: number, shift: number): void => {
+      for (let i = from; i < to; i += 2) {
+        const x = (points[i] ?? 0) + shift;
+        if (i === from) wall.moveTo(x, points[i + 1] ?? 0);
+        else wall.lineTo(x, points[i + 1] ?? 0);
+      }
+    };
+    // A shade along both walls gives the tube its roundness.
+    for (const [shift, alpha] of [
+      [1.5, 0.2],
+      [4, 0.1],
+    ] as const) {
+      side(0, half, shift);
+      side(half, points.length, -shift);
+      wall.stroke({ color: look.ink, width: 3, alpha });
+    }
+    side(0, points.length, 0);
+    wall.stroke({ color: look.ink, width: look.line_px * 1.25, join: 'round' });
+  }
+
+  return {
+    layer,
+    draw(view, scene) {
+      const { hole } = view;
+      layer.visible = hole !== null;
+      if (!hole) return;
+      const recoloured = recolour(view, hole, scene);
+      let sum = 0;
+      for (let i = 0; i < hole.cells; i++) sum += (hole.radius_m[i] ?? 0) * (1 + i * 0.01);
+      const reshaped = wallMemory(Math.round(hole.depth_m * 1000), Math.round(sum * 1e6), hole.cells);
+      if (recoloured || reshaped || scene.fresh) drawFluid(hole, scene);
+      if (reshaped || scene.fresh) drawWall(hole, scene);
+    },
+    thingAt(view, { place }, x, y) {
+      const { hole } = view;
+      if (!hole || y < place.ground_y || y > yOf(place, hole.depth_m) + 2) return null;
+      const i = Math.min(hole.cells - 1, Math.max(0, Math.floor((y - place.ground_y) / place.depth_pxm / hole.dz_m)));
+      const half = halfOf(place, hole.radius_m[i] ?? 0);
+      if (Math.abs(x - place.hole_x) > half + 3) return null;
+      return y < yOf(place, hole.level_m) ? 'air' : 'fluid';
+    },
+  };
+}

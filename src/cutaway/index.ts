@@ -1,0 +1,274 @@
+// Door of the drawing: mounts it in an element, draws views into it, answers what is where. Load it with import(),
+// so that Pixi stays out of the first screen.
+
+import { Container } from 'pixi.js';
+import { groundInk } from '../charts/patterns';
+import { createCamera, followBit, panCamera, zoomCamera } from './camera';
+import { compose, shownDepth_m, type Composition } from './composition';
+import type { Description } from './describe';
+import { createLabels } from './labels';
+import { createMotion } from './motion';
+import { paletteFor } from './palette';
+import type { Scene } from './part';
+import { sideLength_m } from './pitShape';
+import { placeOf } from './place';
+import { listenTo } from './pointer';
+import { createDrawer, resolutionHere, type RendererKind } from './renderer';
+import { createScene } from './scene';
+import type { CutawayView } from './shown';
+import { createTextures } from './textures';
+
+export type { CutawayView, ViewLevel } from './shown';
+export type { Description } from './describe';
+
+export interface CutawayOptions {
+  renderer: 'auto' | RendererKind;
+  reducedMotion: boolean;
+  /** Told what is under the pointer or the last tap, and where; null when nothing is. */
+  onpoint?(what: Description | null, x_px: number, y_px: number): void;
+  /** Told when zoom or "follow the bit" changed. */
+  oncamera?(zoom: number, follow: boolean): void;
+}
+
+export interface Cutaway {
+  /** Draws the view. pace: job seconds per second on the wall, 0 when paused; things move by it until the next view. */
+  draw(view: CutawayView, pace?: number): void;
+  /** Zooms by a factor about a point of the picture, or its middle. */
+  zoom(factor: number, x_px?: number, y_px?: number): void;
+  pan(dx_px: number, dy_px: number): void;
+  /** Back to the whole picture. */
+  home(): void;
+  followBit(on: boolean): void;
+  describeAt(x_px: number, y_px: number): Description | null;
+  setReducedMotion(on: boolean): void;
+  readonly kind: RendererKind;
+  /** Time that the last frames took to prepare and hand to the screen, ms, newest last. */
+  frameTimes_ms(): number[];
+  destroy(): void;
+}
+
+const KEPT_FRAMES = 120;
+const LABEL_SHARE = 0.8;
+const LABEL_SHARE_COMPACT = 0.72;
+const COMPACT_BELOW_px = 480;
+
+export async function mountCutaway(host: HTMLElement, options: CutawayOptions): Promise<Cutaway> {
+  const canvas = document.createElement('canvas');
+  canvas.setAttribute('aria-hidden', 'true');
+  canvas.style.cssText = 'display:block;position:absolute;inset:0;width:100%;height:100%;touch-action:pan-y';
+  if (getComputedStyle(host).position === 'static') host.style.position = 'relative';
+  host.append(canvas);
+  const drawer = await createDrawer(canvas, options.renderer);
+
+  const camera = createCamera();
+  const motion = createMotion(options.reducedMotion);
+  const things = createScene();
+  const labels = createLabels(resolutionHere());
+  const root = new Container();
+  root.addChild(things.root, labels.layer);
+  const times: number[] = [];
+  let view: CutawayView | null = null;
+  let page: Composition | null = null;
+  let scene: Scene | null = null;
+  let theme: string | null = null;
+  let stale = true;
+  let frame = 0;
+  let last_ms = 0;
+
+  function textSize_px(): number {
+    const root_px = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
+    const small = host.clientWidth < COMPACT_BELOW_px || host.clientHeight < COMPACT_BELOW_px * 0.7;
+    return root_px * (small ? LABEL_SHARE_COMPACT : LABEL_SHARE);
+  }
+
+  function composePage(now: CutawayView): Composition {
+    const { stem, kit, pit } = now;
+    const above_m = stem.rods * kit.rodLength_m - stem.bit_m;
+    return compose({
+      width_px: Math.max(160, host.clientWidth),
+      height_px: Math.max(120, host.clientHeight),
+      text_px: textSize_px(),
+      shown_m: shownDepth_m(Math.max(stem.bottom_m, now.hole?.depth_m ?? 0)),
+      above_m: Math.max(1, Math.ceil(above_m / kit.rodLength_m - 0.08)) * kit.rodLength_m + 0.1,
+      bit_m: kit.bit_m,
+      suctionLength_m: sideLength_m(pit.suction),
+      settlingLength_m: sideLength_m(pit.settling),
+      pitDepth_m: Math.max(pit.suction.depth_m, pit.settling.depth_m),
+    });
+  }
+
+  const same = (a: Composition, b: Composition): boolean =>
+    a.width_px === b.width_px && a.height_px === b.height_px && a.text_px === b.text_px && a.depth_pxm === b.depth_pxm && a.ground_y === b.ground_y;
+
+  function dress(): Scene {
+    const wanted = document.documentElement.dataset['theme'] ?? 'paper';
+    if (scene && wanted === theme) return scene;
+    theme = wanted;
+    const look = paletteFor(theme);
+    const ink = groundInk(theme);
+    const old = scene?.textures;
+    const made: Scene = {
+      place: scene?.place ?? placeOf(composePage(view as CutawayView), camera),
+      look,
+      ink,
+      textures: createTextures(look, ink),
+      labels,
+      fresh: true,
+      still: options.reducedMotion,
+      bit_m: scene?.bit_m ?? 0,
+      turn_rad: scene?.turn_rad ?? 0.5,
+      slower: 1,
+    };
+    stale = true;
+    // Sprites let go of the old pictures while they are drawn anew.
+    if (old) setTimeout(() => old.destroy(), 1000);
+    return made;
+  }
+
+  function prepare(now: CutawayView): Scene {
+    const ready = dress();
+    scene = ready;
+    const wanted = composePage(now);
+    if (!page || !same(page, wanted)) {
+      if (!page || page.width_px !== wanted.width_px || page.height_px !== wanted.height_px) {
+        drawer.resize(wanted.width_px, wanted.height_px);
+      }
+      page = wanted;
+      stale = true;
+    }
+    const panY_px = camera.panY_px;
+    const panX_px = camera.panX_px;
+    followBit(camera, page, ready.bit_m);
+    if (camera.panX_px !== panX_px || camera.panY_px !== panY_px) stale = true;
+    if (stale) {
+      ready.place = placeOf(page, camera);
+      labels.dress(ready.look, getComputedStyle(host).fontFamily, page.text_px);
+    }
+    ready.fresh = stale;
+    stale = false;
+    return ready;
+  }
+
+  function redraw(): void {
+    if (!view || drawer.isLost()) return;
+    const before_ms = performance.now();
+    const ready = prepare(view);
+    motion.slower(view, ready);
+    things.draw(view, ready);
+    things.move(view, ready, 0);
+    ready.fresh = false;
+    drawer.render(root);
+    keepTime(performance.now() - before_ms);
+  }
+
+  function tick(now_ms: number): void {
+    frame = 0;
+    if (!view || !scene || drawer.isLost()) return;
+    const wall_s = Math.min(0.1, Math.max(0, (now_ms - last_ms) / 1000));
+    last_ms = now_ms;
+    const before_ms = performance.now();
+    const moving = motion.advance(view, scene, wall_s);
+    if (camera.follow && camera.zoom > 1) {
+      redraw();
+    } else {
+      things.move(view, scene, motion.shown_s);
+      drawer.render(root);
+      keepTime(performance.now() - before_ms);
+    }
+    if (moving) keepGoing();
+  }
+
+  function keepGoing(): void {
+    if (frame === 0) frame = requestAnimationFrame(tick);
+  }
+
+  function keepTime(time_ms: number): void {
+    times.push(time_ms);
+    if (times.length > KEPT_FRAMES) times.shift();
+  }
+
+  function look(): void {
+    stale = true;
+    canvas.style.touchAction = camera.zoom > 1 ? 'none' : 'pan-y';
+    redraw();
+    options.oncamera?.(camera.zoom, camera.follow);
+  }
+
+  const cutaway: Cutaway = {
+    kind: drawer.kind,
+    draw(next, pace = 1) {
+      const first = view === null;
+      if (first || next.level !== view?.level) stale = true;
+      view = next;
+      scene = dress();
+      motion.take(next, pace, scene, first);
+      redraw();
+      if (motion.isMoving(next)) {
+        if (frame === 0) last_ms = performance.now();
+        keepGoing();
+      }
+    },
+    zoom(factor, x_px, y_px) {
+      if (!page) return;
+      const following = camera.follow && view !== null && scene !== null;
+      const x = x_px ?? (following && scene ? scene.place.hole_x : page.width_px / 2);
+      zoomCamera(camera, page, factor, x, y_px ?? page.height_px / 2);
+      look();
+    },
+    pan(dx_px, dy_px) {
+      if (!page || camera.zoom === 1) return;
+      camera.follow = false;
+      panCamera(camera, page, dx_px, dy_px);
+      look();
+    },
+    home() {
+      camera.zoom = 1;
+      camera.panX_px = 0;
+      camera.panY_px = 0;
+      look();
+    },
+    followBit(on) {
+      camera.follow = on;
+      look();
+    },
+    describeAt(x_px, y_px) {
+      return view && scene ? things.at(view, scene, x_px, y_px) : null;
+    },
+    setReducedMotion(on) {
+      motion.setStill(on);
+      if (view) cutaway.draw(view, motion.pace_ratio);
+    },
+    frameTimes_ms: () => times.slice(),
+    destroy() {
+      if (frame !== 0) cancelAnimationFrame(frame);
+      sizes.disconnect();
+      themes.disconnect();
+      deaf();
+      scene?.textures.destroy();
+      root.destroy({ children: true });
+      drawer.destroy();
+      canvas.remove();
+    },
+  };
+
+  const sizes = new ResizeObserver(() => {
+    stale = true;
+    redraw();
+  });
+  sizes.observe(host);
+  const themes = new MutationObserver(() => {
+    stale = true;
+    redraw();
+  });
+  themes.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme', 'data-text', 'lang'] });
+  const deaf = listenTo(canvas, {
+    zoom: (factor, x_px, y_px) => {
+      camera.follow = false;
+      cutaway.zoom(factor, x_px, y_px);
+    },
+    pan: (dx_px, dy_px) => cutaway.pan(dx_px, dy_px),
+    point: (at) => options.onpoint?.(at ? cutaway.describeAt(at.x_px, at.y_px) : null, at?.x_px ?? 0, at?.y_px ?? 0),
+    zoomed: () => camera.zoom > 1,
+  });
+  return cutaway;
+}

@@ -1,0 +1,80 @@
+// The true layers of the ground, where the lesson or the debrief opens them.
+
+import { Container, Graphics, TilingSprite } from 'pixi.js';
+import { patternOf } from '../charts/patterns';
+import { say } from '../words';
+import { halfOf, yOf } from './place';
+import type { Part } from './part';
+import { scatter } from './scatter';
+import { dashedLine } from './strokes';
+
+const water = { tone: 'water', italic: true } as const;
+
+export function createLayers(): Part {
+  const layer = new Container();
+  const fills: TilingSprite[] = [];
+  const lines = new Graphics();
+  layer.addChild(lines);
+
+  return {
+    layer,
+    draw(view, scene) {
+      const { place, look, textures, labels, fresh } = scene;
+      if (!fresh) return;
+      labels.open('layers');
+      lines.clear();
+      const shown = view.layers ?? [];
+      for (let i = 0; i < Math.max(shown.length, fills.length); i++) {
+        const one = shown[i];
+        let fill = fills[i];
+        if (!one) {
+          if (fill) fill.visible = false;
+          continue;
+        }
+        const texture = textures.pattern[patternOf(one.kind)];
+        if (!fill) {
+          fill = new TilingSprite({ texture });
+          fills.push(fill);
+          layer.addChildAt(fill, i);
+        }
+        const top = Math.max(0, Math.min(place.height_px, Math.round(yOf(place, one.top_m))));
+        const bottom = Math.min(place.height_px, Math.round(yOf(place, one.bottom_m)));
+        fill.visible = bottom > top;
+        if (!fill.visible) continue;
+        fill.texture = texture;
+        fill.position.set(0, top);
+        fill.setSize(place.width_px, bottom - top);
+        fill.tilePosition.set(place.hole_x, place.ground_y - top);
+        if (i > 0) boundary(top, place.width_px, i, look.ink, look.line_px);
+        const label_px = place.text_px * 1.5;
+        if (bottom - top > label_px) {
+          const y = Math.max(top, place.ground_y + 2) + label_px * 0.6;
+          // The notes stand at the foot, at the left: a name that low gives way.
+          const x = (place.compact ? 4 : 14) + (y > place.height_px - place.text_px * 3.6 ? place.text_px * (place.compact ? 8 : 17) : 0);
+          labels.put(`layer${i}`, say(`cutaway.kind.${one.kind}`), x, y, {
+            halo: scene.ink.fill[patternOf(one.kind)],
+            strong: true,
+          });
+        }
+      }
+      if (view.waterTable_m !== null) {
+        const y = yOf(place, view.waterTable_m);
+        dashedLine(lines, 0, y, place.width_px, y, 12, 5);
+        lines.stroke({ color: look.waterText, width: 1.6 });
+        // The mark stands by the hole; the neighbours' words stand at the left.
+        const x = place.hole_x - halfOf(place, view.kit.bit_m / 2) * 1.6 - 14;
+        lines.poly([x - 6, y - 11, x + 6, y - 11, x, y - 1]).fill(look.waterText);
+        if (!place.compact) {
+          labels.put('waterTable', say('cutaway.waterTable'), x - 12, y - 9, { ...water, ax: 1, halo: look.paper });
+        }
+      }
+      labels.close();
+    },
+  };
+
+  function boundary(y: number, width: number, index: number, colour: string, line_px: number): void {
+    lines.moveTo(0, y);
+    for (let x = 0; x <= width + 18; x += 18) lines.lineTo(x, y + 2.4 * (scatter(x, index) - 0.5));
+    lines.stroke({ color: colour, width: line_px });
+  }
+}

@@ -1,0 +1,54 @@
+// What the neighbours say of their wells: a band of water levels, the only hint of the water that a crew has beforehand.
+
+import { Container, Graphics } from 'pixi.js';
+import { t } from '../words';
+import { halfOf, yOf } from './place';
+import type { Part } from './part';
+import { dashedLine } from './strokes';
+
+export function createNeighbours(): Part {
+  const layer = new Container();
+  const band = new Graphics();
+  layer.addChild(band);
+
+  function edges(place: { hole_x: number; across_pxm: number }, bit_m: number): [number, number] {
+    return [0, place.hole_x - bit_m * 0.5 * place.across_pxm * 2.3 - 10];
+  }
+
+  return {
+    layer,
+    draw(view, { place, look, labels, fresh }) {
+      if (!fresh) return;
+      band.clear();
+      labels.open('neighbours');
+      labels.close();
+      const levels = view.neighbours;
+      if (!levels) return;
+      labels.open('neighbours');
+      const [left, right] = edges(place, view.kit.bit_m);
+      const top = yOf(place, levels.top_m);
+      const bottom = Math.max(top + 2, yOf(place, levels.bottom_m));
+      band.rect(left, top, right - left, bottom - top).fill({ color: look.waterBand, alpha: 0.22 });
+      dashedLine(band, left, top, right, top, 7, 5);
+      dashedLine(band, left, bottom, right, bottom, 7, 5);
+      band.stroke({ color: look.waterText, width: 1.3, alpha: 0.8 });
+      const inside = bottom - top > place.text_px * 1.4;
+      const data = { top: levels.top_m, bottom: levels.bottom_m };
+      const words = place.compact ? t('cutaway.neighboursShort', data) : t('cutaway.neighbours', data);
+      labels.put('neighbours', words, place.compact ? 5 : 20, inside ? (top + bottom) / 2 : bottom + place.text_px * 0.8, {
+        tone: 'water',
+        italic: true,
+        halo: view.layers ? look.paper : inside ? undefined : look.closed,
+        room_px: right - left - 10,
+      });
+      labels.close();
+    },
+    thingAt(view, { place }, x, y) {
+      const levels = view.neighbours;
+      if (!levels) return null;
+      const [left, right] = edges(place, view.kit.bit_m);
+      const inside = x >= left && x <= right && y >= yOf(place, levels.top_m) - 3 && y <= yOf(place, levels.bottom_m) + 3;
+      return inside && halfOf(place, 1) > 0 ? 'neighbours' : null;
+    },
+  };
+}

@@ -1,0 +1,56 @@
+// Picks the way of drawing: WebGL where it works, a plain 2D canvas else.
+
+import { CanvasRenderer, WebGLRenderer, type Container } from 'pixi.js';
+
+export type RendererKind = 'webgl' | 'canvas';
+
+export interface Drawer {
+  readonly kind: RendererKind;
+  resize(width_px: number, height_px: number): void;
+  render(root: Container): void;
+  /** WebGL was taken away by the system and is not coming back. */
+  isLost(): boolean;
+  destroy(): void;
+}
+
+const MOST_RESOLUTION = 2;
+
+export const resolutionHere = (): number => Math.min(MOST_RESOLUTION, Math.max(1, globalThis.devicePixelRatio || 1));
+
+export async function createDrawer(canvas: HTMLCanvasElement, wanted: 'auto' | RendererKind): Promise<Drawer> {
+  const resolution = resolutionHere();
+  const options = {
+    canvas,
+    width: 16,
+    height: 16,
+    resolution,
+    autoDensity: true,
+    // Coarse screens need the smoothing; on fine ones it costs more than it shows.
+    antialias: resolution < 1.5,
+    backgroundAlpha: 0,
+  };
+  if (wanted !== 'canvas') {
+    try {
+      const renderer = new WebGLRenderer();
+      await renderer.init(options);
+      return {
+        kind: 'webgl',
+        resize: (width_px, height_px) => renderer.resize(width_px, height_px),
+        render: (root) => renderer.render(root),
+        isLost: () => renderer.context.isLost,
+        destroy: () => renderer.destroy(),
+      };
+    } catch (cause) {
+      if (wanted === 'webgl') throw cause;
+    }
+  }
+  const renderer = new CanvasRenderer();
+  await renderer.init(options);
+  return {
+    kind: 'canvas',
+    resize: (width_px, height_px) => renderer.resize(width_px, height_px),
+    render: (root) => renderer.render(root),
+    isLost: () => false,
+    destroy: () => renderer.destroy(),
+  };
+}

@@ -1,0 +1,121 @@
+// All visible things in their order, back to front, and the words that belong to none of them.
+// Later things have their place here: cake and slough after the hole's wall, casing and pack after the bed.
+
+import { Container, Graphics } from 'pixi.js';
+import { t } from '../words';
+import { createBed } from './bed';
+import { createBit } from './bit';
+import { createChannel } from './channel';
+import { describe, describeLayer, type Description } from './describe';
+import { createDrive } from './drive';
+import { createGrainKey } from './grainKey';
+import { createGrains } from './grains';
+import { createGround } from './ground';
+import { createHole } from './hole';
+import { createHoses } from './hoses';
+import { createJets } from './jets';
+import { createLayers } from './layers';
+import { createNeighbours } from './neighbours';
+import { createNominal } from './nominal';
+import { createOpened } from './opened';
+import { createOwnLog } from './ownLog';
+import { createMemory, type Part, type Scene } from './part';
+import { createPit } from './pit';
+import { depthAt } from './place';
+import { createPump } from './pump';
+import { createRack } from './rack';
+import { createRuler } from './ruler';
+import type { CutawayView } from './shown';
+import { createSky } from './sky';
+import { createStem } from './stem';
+import { createStreaks } from './streaks';
+import { createTripod } from './tripod';
+
+export interface Stage {
+  readonly root: Container;
+  draw(view: CutawayView, scene: Scene): void;
+  move(view: CutawayView, scene: Scene, shown_s: number): void;
+  at(view: CutawayView, scene: Scene, x: number, y: number): Description | null;
+}
+
+export function createScene(): Stage {
+  const parts: Part[] = [
+    createSky(),
+    createGround(),
+    createLayers(),
+    createOpened(),
+    createNeighbours(),
+    createRack(),
+    createPit(),
+    createChannel(),
+    createNominal(),
+    createHole(),
+    createBed(),
+    createJets(),
+    createGrains(),
+    createTripod(),
+    createStem(),
+    createStreaks(),
+    createBit(),
+    createDrive(),
+    createPump(),
+    createHoses(),
+    createRuler(),
+    createOwnLog(),
+    createGrainKey(),
+  ];
+  const notesMemory = createMemory(1);
+  const plate = new Graphics();
+  const root = new Container();
+  for (const part of parts) root.addChild(part.layer);
+
+  root.addChild(plate);
+
+  return {
+    root,
+    draw(view, scene) {
+      for (const part of parts) part.draw(view, scene);
+      if (notesMemory(scene.slower) || scene.fresh) drawNotes(view, scene, plate);
+    },
+    move(view, scene, shown_s) {
+      for (const part of parts) part.move?.(view, scene, shown_s);
+    },
+    at(view, scene, x, y) {
+      for (let i = parts.length - 1; i >= 0; i--) {
+        const thing = parts[i]?.thingAt?.(view, scene, x, y);
+        if (thing) return describe(view, thing);
+      }
+      if (y <= scene.place.ground_y) return null;
+      return describeLayer(view, depthAt(scene.place, y)) ?? describe(view, 'ground');
+    },
+  };
+}
+
+/** What is not drawn to the same scale is said, at the foot of the picture. */
+function drawNotes(view: CutawayView, scene: Scene, plate: Graphics): void {
+  const { place, look, labels } = scene;
+  labels.open('notes');
+  const notes: string[] = [];
+  const bank = place.bank_pxm / place.depth_pxm;
+  if (place.compact) {
+    notes.push(t('cutaway.wideningShort', { n: place.widening }));
+  } else {
+    notes.push(t('cutaway.widening', { n: place.widening }));
+    if (bank > 1.05) notes.push(t('cutaway.bank', { n: bank }));
+  }
+  if (scene.slower > 1) notes.push(t('cutaway.slower', { n: scene.slower }));
+  const step = place.text_px * 1.35;
+  const x = place.compact ? 5 : 20;
+  plate.clear();
+  let wide = 0;
+  for (let i = 0; i < notes.length; i++) {
+    const y = place.height_px - place.text_px * 0.95 - (notes.length - 1 - i) * step;
+    const how = { tone: 'quiet', italic: true, size: 0.92, ...(view.layers ? {} : { halo: look.closed }) } as const;
+    wide = Math.max(wide, labels.put(`note${i}`, notes[i] ?? '', x, y, how));
+  }
+  labels.close();
+  if (!view.layers) return;
+  // Over opened ground the notes lie on paper.
+  const high = notes.length * step + place.text_px * 0.4;
+  plate.roundRect(x - 5, place.height_px - high - 1, wide + 10, high, 3).fill({ color: look.paper, alpha: 0.9 });
+}

@@ -1,0 +1,129 @@
+// What the drawing is given: plain figures that the view level allows, and nothing else. The drawing never sees a run.
+
+/** open: ground and hole true. hole: hole true, ground closed. blind: only mouth, pit, gear and own log. debrief: all. */
+export type ViewLevel = 'open' | 'hole' | 'blind' | 'debrief';
+
+export interface ShownKit {
+  bit_m: number;
+  rodLength_m: number;
+  rodOutside_m: number;
+  rodBore_m: number;
+  nozzles: number;
+  turn_rpm: number;
+  /** Representative grain size of each class, m, finest first. */
+  grain_m: readonly number[];
+}
+
+export interface ShownStem {
+  rods: number;
+  rodsInRack: number;
+  bit_m: number;
+  /** Deepest depth reached, by the tally of rods, m. */
+  bottom_m: number;
+  turning: boolean;
+  feed_frac: number;
+  /** Speed of the bit, downwards positive, m/s. */
+  sinking_ms: number;
+  stuck: boolean;
+  tight: boolean;
+}
+
+export interface ShownPump {
+  primed: boolean;
+  /** Engine on: the throttle is open. */
+  running: boolean;
+  throttle_frac: number;
+  flow_m3s: number;
+  /** Mean speed in the bore of the stem, downwards positive, m/s. */
+  bore_ms: number;
+  /** Speed at the nozzles, m/s. */
+  jet_ms: number;
+}
+
+export interface ShownReturns {
+  /** Share of the pump's flow that comes out of the mouth, 0 to 1. */
+  share_frac: number;
+  /** Volume fraction of silt and clay at the mouth. */
+  fines_frac: number;
+  /** Volume fraction of each size class at the mouth. */
+  grains_frac: Float64Array;
+  colour: string;
+}
+
+export interface ShownChamber {
+  area_m2: number;
+  depth_m: number;
+  /** Fluid's top below the rim, m. */
+  level_m: number;
+  /** Mean height of the deposit above the floor, m. */
+  deposit_m: number;
+  /** Volume fraction of silt and clay in the fluid. */
+  fines_frac: number;
+  /** Volume fraction of sand and coarser in the fluid. */
+  sand_frac: number;
+}
+
+export interface ShownPit {
+  settling: ShownChamber;
+  suction: ShownChamber;
+  /** Depth of the notch between the chambers below the rim, m. */
+  notch_m: number;
+  /** Height of the strainer above the floor of the suction chamber, m. */
+  strainer_m: number;
+  strainerBlocked_frac: number;
+  /** Soaked polymer, g/L. */
+  polymer_gL: number;
+}
+
+/** The true hole, cell by cell from the mouth down. Absent in a blind lesson. */
+export interface ShownHole {
+  dz_m: number;
+  cells: number;
+  depth_m: number;
+  radius_m: Float64Array;
+  /** Upward speed of the fluid round the stem (or in the open hole below the bit), m/s. */
+  up_ms: Float64Array;
+  /** Volume fraction of each size class in the fluid, class by class: [class * stride + cell]. */
+  solids_frac: Float64Array;
+  stride: number;
+  /** How fast each class falls through the fluid, m/s, laid out like solids_frac. */
+  slip_ms: Float64Array;
+  /** Fluid's top below ground level, m. */
+  level_m: number;
+  /** Height of the bed of fallen cuttings on the bottom, m, and the share of it by class. */
+  bed_m: number;
+  bed_frac: Float64Array;
+  polymer_gL: number;
+}
+
+export interface ShownLayer {
+  top_m: number;
+  bottom_m: number;
+  kind: string;
+}
+
+export interface ShownOwnLayer {
+  from_m: number;
+  to_m: number;
+  kind: string;
+}
+
+export interface CutawayView {
+  level: ViewLevel;
+  time_s: number;
+  kit: ShownKit;
+  stem: ShownStem;
+  pump: ShownPump;
+  returns: ShownReturns;
+  pit: ShownPit;
+  hole: ShownHole | null;
+  /** The true layers; only where the ground is open. */
+  layers: readonly ShownLayer[] | null;
+  /** True level of the water in the ground, m; only where the ground is open. */
+  waterTable_m: number | null;
+  ownLog: readonly ShownOwnLayer[];
+  /** Depths that the learner wrote on the samples, m. */
+  samples_m: number[];
+  /** Shallowest and deepest water level that neighbours tell of, m; null where nobody lives near. */
+  neighbours: { top_m: number; bottom_m: number } | null;
+}

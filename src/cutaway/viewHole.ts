@@ -1,0 +1,93 @@
+// The true hole for the view: walls, load of every cell, speed of the fluid, fall of every class, level, bed.
+
+import { bedHeight_m, CLASS_COUNT, fluidLevel_m, type Run } from '$sim';
+import type { ShownHole } from './shown';
+
+export function createShownHole({ state }: Run): ShownHole {
+  const { cells } = state.hole;
+  return {
+    dz_m: state.hole.dz_m,
+    cells: 0,
+    depth_m: 0,
+    radius_m: new Float64Array(cells),
+    up_ms: new Float64Array(cells),
+    solids_frac: new Float64Array(CLASS_COUNT * cells),
+    stride: cells,
+    slip_ms: new Float64Array(CLASS_COUNT * cells),
+    level_m: 0,
+    bed_m: 0,
+    bed_frac: new Float64Array(CLASS_COUNT),
+    polymer_gL: 0,
+  };
+}
+
+const place = { bit_m: 0, rodOutside_m: 0 };
+
+export function fillHole(shown: ShownHole, run: Run): void {
+  const { hole, stem } = run.state;
+  place.bit_m = stem.bit_m;
+  place.rodOutside_m = run.scenario.kit.rodOutside_m;
+  shown.depth_m = hole.depth_m;
+  shown.cells = Math.min(hole.cells, Math.max(1, Math.ceil(hole.depth_m / hole.dz_m - 1e-9)));
+  shown.level_m = fluidLevel_m(hole, place);
+  shown.bed_m = bedHeight_m(hole, place);
+  for (let i = 0; i < shown.cells; i++) shown.radius_m[i] = hole.radius_m[i];
+  fillFluid(shown, run);
+  fillSlip(shown, run);
+  let bed_m3 = 0;
+  for (let k = 0; k < CLASS_COUNT; k++) bed_m3 += hole.bed_m3[k];
+  for (let k = 0; k < CLASS_COUNT; k++) shown.bed_frac[k] = bed_m3 > 0 ? hole.bed_m3[k] / bed_m3 : 0;
+}
+
+/** Load and upward speed by cell. Cells below those in use hold the bed; the last in use may be thicker than the rest. */
+function fillFluid(shown: ShownHole, run: Run): void {
+  const { hole, pump } = run.state;
+  const steel_m2 = (Math.PI / 4) * place.rodOutside_m * place.rodOutside_m;
+  const bedTop_m = hole.depth_m - shown.bed_m;
+  let soaked_kg = 0;
+  let fluid_m3 = 0;
+  for (let i = 0; i < shown.cells; i++) {
+    const top_m = i * hole.dz_m;
+    const inUse = i < hole.used;
+    const bottom_m = i === hole.used - 1 ? Math.max(top_m, bedTop_m) : top_m + hole.dz_m;
+    const open_m2 = Math.PI * hole.radius_m[i] * hole.radius_m[i];
+    const steelLength_m = Math.max(0, Math.min(bottom_m, place.bit_m) - top_m);
+    const room_m3 = Math.max(1e-9, open_m2 * (bottom_m - top_m) - steel_m2 * steelLength_m);
+    for (let k = 0; k < CLASS_COUNT; k++) {
+      const at = k * hole.cells + i;
+      shown.solids_frac[k * shown.stride + i] = inUse ? Math.min(0.6, hole.solids_m3[at] / room_m3) : 0;
+    }
+    const inRing = (top_m + Math.min(bottom_m, hole.depth_m)) / 2 < place.bit_m;
+    shown.up_ms[i] = inRing ? pump.flow_m3s / Math.max(1e-6, open_m2 - steel_m2) : 0;
+    if (inUse) {
+      soaked_kg += hole.soaked_kg[i];
+      fluid_m3 += room_m3;
+    }
+  }
+  // Kilograms per cubic metre are grams per litre.
+  shown.polymer_gL = fluid_m3 > 0 ? soaked_kg / fluid_m3 : 0;
+}
+
+/** Fall of each class in each cell, slowed by its neighbours as (1 - c)^m: what the last second reckoned with. */
+function fillSlip(shown: ShownHole, run: Run): void {
+  const { work } = run;
+  const { used } = run.state.hole;
+  const last = Math.min(work.hole.slip_ms.length / CLASS_COUNT, used) - 1;
+  for (let i = 0; i < shown.cells; i++) {
+    const at = Math.min(i, used - 1);
+    const stretch = work.hole.stretchPlace[at];
+    const above = Math.min(last, Math.floor(stretch));
+    const below = Math.min(last, above + 1);
+    const share = stretch - above;
+    let solids_frac = 0;
+    for (let k = 0; k < CLASS_COUNT; k++) solids_frac += shown.solids_frac[k * shown.stride + i];
+    const open = Math.max(0.4, 1 - solids_frac);
+    for (let k = 0; k < CLASS_COUNT; k++) {
+      const a = above * CLASS_COUNT + k;
+      const b = below * CLASS_COUNT + k;
+      const lone_ms = work.hole.slip_ms[a] + share * (work.hole.slip_ms[b] - work.hole.slip_ms[a]);
+      const exponent = work.hole.hinder[a] + share * (work.hole.hinder[b] - work.hole.hinder[a]);
+      shown.slip_ms[k * shown.stride + i] = solids_frac > 1e-4 ? lone_ms * Math.pow(open, exponent) : lone_ms;
+    }
+  }
+}
