@@ -1,5 +1,17 @@
 // A rig for tests: a scenario on ground of one's choice, and a driver that acts and steps.
-import { act, buildGround, DEFAULT_KIT, step, type ActionName, type GroundRecipe, type Kit, type Payload, type Run, type Scenario, type SoilKind } from '../sim';
+import {
+  act,
+  buildGround,
+  DEFAULT_KIT,
+  step,
+  type ActionName,
+  type GroundRecipe,
+  type Kit,
+  type Payload,
+  type Run,
+  type Scenario,
+  type SoilKind,
+} from '../sim';
 
 export interface RigOptions {
   layers?: GroundRecipe['layers'];
@@ -26,7 +38,17 @@ export function rigScenario(options: RigOptions = {}): Scenario {
     practice,
     ground: buildGround({ layers, waterTable_m: [1, 1] }, seed),
     kit: { ...DEFAULT_KIT, ...options.kit },
-    opening: { rods, rodsInAll: 40, starter_m, pit_L: 880, primed: true, water_L: 2000, powder_kg, petrol_L: 20, maxDepth_m },
+    opening: {
+      rods,
+      rodsInAll: 40,
+      starter_m,
+      pit_L: 880,
+      primed: true,
+      water_L: 2000,
+      powder_kg,
+      petrol_L: 20,
+      maxDepth_m,
+    },
   };
 }
 

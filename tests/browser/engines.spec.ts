@@ -10,13 +10,18 @@ test(`${SEEDS} runs have the same hash as in Node`, async ({ page }) => {
   test.setTimeout(60_000 + SEEDS * 5_000);
   const lesson = lessonById('first-rods')!;
   const files: RunFile[] = [];
-  for (let seed = 1; seed <= SEEDS; seed++) files.push(runFileOf(playCrew(lesson, seed % 2 === 0 ? 'careful' : 'green', seed), lesson));
+  for (let seed = 1; seed <= SEEDS; seed++)
+    files.push(runFileOf(playCrew(lesson, seed % 2 === 0 ? 'careful' : 'green', seed), lesson));
   await page.goto('about:blank');
   await page.addScriptTag({ content: await bundleForPage('lessons/index.ts', 'jetting') });
-  const hashes = await page.evaluate((given) => {
-    const { replayFile } = (window as unknown as { jetting: { replayFile(file: unknown): { hash: string } } }).jetting;
-    return given.map((file) => replayFile(file).hash);
-  }, JSON.parse(JSON.stringify(files)) as unknown[]);
+  const hashes = await page.evaluate(
+    (given) => {
+      const { replayFile } = (window as unknown as { jetting: { replayFile(file: unknown): { hash: string } } })
+        .jetting;
+      return given.map((file) => replayFile(file).hash);
+    },
+    JSON.parse(JSON.stringify(files)) as unknown[],
+  );
   expect(hashes).toEqual(files.map((file) => file.hash));
   expect(new Set(hashes).size).toBe(SEEDS);
 });

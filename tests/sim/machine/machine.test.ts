@@ -1,13 +1,23 @@
 // Every arrow of the machine is walked, and an event that has no arrow where the run is changes nothing.
 import { describe, expect, it } from 'vitest';
-import { drillingMachine, firstValue, MACHINE_EVENTS, valueAfter, type MachineEvent, type MachineValue } from '../../../sim/machine/machine';
+import {
+  drillingMachine,
+  firstValue,
+  MACHINE_EVENTS,
+  valueAfter,
+  type MachineEvent,
+  type MachineValue,
+} from '../../../sim/machine/machine';
 
 type Arrow = { region: keyof MachineValue; from: string; event: MachineEvent; to: string };
 
 interface StateConfig {
   on?: Record<string, string>;
 }
-const regions = drillingMachine.config.states as Record<string, { initial?: string; states?: Record<string, StateConfig> }>;
+const regions = drillingMachine.config.states as Record<
+  string,
+  { initial?: string; states?: Record<string, StateConfig> }
+>;
 
 function arrows(): Arrow[] {
   const found: Arrow[] = [];
@@ -23,14 +33,24 @@ function arrows(): Arrow[] {
 
 describe('the machine', () => {
   it('starts on site, with everything still', () => {
-    expect(firstValue()).toEqual({ job: 'siteSetup', pump: 'stopped', stem: 'hanging', hole: 'standing', returns: 'none', fluid: 'water' });
+    expect(firstValue()).toEqual({
+      job: 'siteSetup',
+      pump: 'stopped',
+      stem: 'hanging',
+      hole: 'standing',
+      returns: 'none',
+      fluid: 'water',
+    });
   });
 
-  it.each(arrows().map((a) => [`${a.region}: ${a.from} --${a.event}--> ${a.to}`, a] as const))('%s', (_title, { region, from, event, to }) => {
-    const before = { ...firstValue(), [region]: from } as MachineValue;
-    const after = valueAfter(before, event);
-    expect(after[region]).toBe(to);
-  });
+  it.each(arrows().map((a) => [`${a.region}: ${a.from} --${a.event}--> ${a.to}`, a] as const))(
+    '%s',
+    (_title, { region, from, event, to }) => {
+      const before = { ...firstValue(), [region]: from } as MachineValue;
+      const after = valueAfter(before, event);
+      expect(after[region]).toBe(to);
+    },
+  );
 
   it('every mode but the first of each region can be reached', () => {
     const targets = new Set(arrows().map((a) => `${a.region}.${a.to}`));

@@ -1,6 +1,17 @@
 // The same scenario and log give the same bits, from the start or from any snapshot; any one bit of the state counts.
 import { describe, expect, it } from 'vitest';
-import { act, createRun, createStream, hashRun, replayRun, restoreRun, snapshotOf, step, type Run, type Snapshot } from '../../../sim';
+import {
+  act,
+  createRun,
+  createStream,
+  hashRun,
+  replayRun,
+  restoreRun,
+  snapshotOf,
+  step,
+  type Run,
+  type Snapshot,
+} from '../../../sim';
 import { clearHole, does, drillRod, nextRod, rigScenario, steps } from '../../rig';
 
 const scenario = rigScenario({ seed: 7 });
@@ -58,7 +69,14 @@ function changes(holder: Plain, path: string, out: [string, () => () => void][])
     const here = `${path}.${key}`;
     if (typeof value === 'object' && value !== null) changes(value, here, out);
     else {
-      const other: Plain = typeof value === 'number' ? lastBitFlipped(value) : typeof value === 'string' ? `${value}x` : value === null ? 0 : !value;
+      const other: Plain =
+        typeof value === 'number'
+          ? lastBitFlipped(value)
+          : typeof value === 'string'
+            ? `${value}x`
+            : value === null
+              ? 0
+              : !value;
       out.push([
         here,
         () => {
@@ -83,7 +101,16 @@ describe('replay', () => {
   });
 
   it('a log out of order throws a sentence', () => {
-    expect(() => replayRun(scenario, [[50, 'readStick', {}], [10, 'readStick', {}]], 100)).toThrow('Log entry 2 is out of order.');
+    expect(() =>
+      replayRun(
+        scenario,
+        [
+          [50, 'readStick', {}],
+          [10, 'readStick', {}],
+        ],
+        100,
+      ),
+    ).toThrow('Log entry 2 is out of order.');
   });
 
   it('a snapshot taken at random ticks and brought back changes nothing', () => {
@@ -92,7 +119,11 @@ describe('replay', () => {
     const stream = createStream('snapshot ticks');
     for (let n = 0; n < 12; n++) {
       const at = Math.floor(stream.uniform() * whole.state.tick);
-      const early = replayRun(scenario, whole.log.filter(([tick]) => tick < at), at);
+      const early = replayRun(
+        scenario,
+        whole.log.filter(([tick]) => tick < at),
+        at,
+      );
       const kept = JSON.parse(JSON.stringify(snapshotOf(early))) as Snapshot;
       const later = restoreRun(scenario, kept);
       expect(hashRun(later)).toBe(hashRun(early));
