@@ -75,9 +75,9 @@ export const firstRodsLesson: Lesson = {
   faults: [],
   pass_points: 70,
   rubric: [
-    { item: 'clearedStops', weight: 14, bands: { full_m: 0.06, none_m: 0.35 } },
-    { item: 'notBuried', weight: 8, bands: { full_m: 0.05, none_m: 0.4 } },
-    { item: 'fairFeed', weight: 8, bands: { loading_frac: 0.06, full_frac: 0.05, none_frac: 0.4 } },
+    { item: 'clearedStops', weight: 14, bands: { full_m: 0.02, none_m: 0.05 } },
+    { item: 'notBuried', weight: 8, bands: { full_m: 0.02, none_m: 0.1 } },
+    { item: 'fairFeed', weight: 8, bands: { loading_frac: 0.05, full_frac: 0.05, none_frac: 0.4 } },
     { item: 'depthReached', weight: 10, bands: { from_m: 1.5, goal_m: 4.4 } },
     { item: 'sampleEachRod', weight: 8, bands: { rods: 3, rod_m: 1.5 } },
     { item: 'labelsTrue', weight: 8, bands: { rods: 3, limit_m: 0.5 } },
@@ -85,11 +85,11 @@ export const firstRodsLesson: Lesson = {
     {
       item: 'fluidReady',
       weight: 8,
-      bands: { depth_m: 3, full_gL: 0.5, none_gL: 0.1, bedFull_m: 0.06, bedNone_m: 0.25 },
+      bands: { depth_m: 3, full_gL: 0.5, none_gL: 0.1, bedFull_m: 0.02, bedNone_m: 0.05 },
     },
     { item: 'notTooThick', weight: 4, bands: { full_gL: 1.4, none_gL: 2.4 } },
     { item: 'noFishEyes', weight: 4, bands: {} },
-    { item: 'jobTime', weight: 6, bands: { full_s: 5400, none_s: 9000 } },
+    { item: 'jobTime', weight: 6, bands: { full_s: 4500, none_s: 8100 } },
     {
       item: 'suppliesUsed',
       weight: 4,

@@ -39,12 +39,17 @@ const SAMPLE_LEFT_m = 0.5;
 const DOSE_g = 700;
 const PORTION_g = 350;
 const LIFT_m = 0.25;
-/** Returns are clean below this cloudiness, kept for so long, s. */
-const CLEAN_frac = 0.08;
+/**
+ * Returns are clean below this cloudiness, kept for so long, s. Slick fluid brings some fine sand back round for ever:
+ * then up to the second figure will do, as long as hardly a grain of medium sand or coarser comes.
+ */
+const CLEAN_frac = 0.06;
+const CLEAN_SLICK_frac = 0.25;
+const MEDIUM_SAND_CLASS = 3;
 const CLEAN_FOR_s = 15;
 /** No clearing lasts longer than this, s. */
 const CLEAR_CAP_s = 420;
-const FEED_MOST_frac = 0.6;
+const FEED_MOST_frac = 1;
 const FEED_LEAST_frac = 0.1;
 /** Home before dark: from then on the job is ended where it stands, s. */
 const HOME_s = 10000;
@@ -166,6 +171,14 @@ function feed(memory: CarefulMemory, senses: Senses): Deed | null {
   return does('setFeed', { feed_frac: Math.round(wanted_frac * 100) / 100 });
 }
 
+function looksClean(returns: Senses['returns']): boolean {
+  if (returns.cloudiness_frac < CLEAN_frac) return true;
+  const coarse = returns.grains.some(
+    ({ classIndex, amount }) => classIndex >= MEDIUM_SAND_CLASS && (amount === 'some' || amount === 'many'),
+  );
+  return !coarse && returns.cloudiness_frac < CLEAN_SLICK_frac;
+}
+
 /** Feed off, bit lifted a little, flow kept until the returns have run clean for a while. Meanwhile the pit is dug out. */
 function clear(memory: CarefulMemory, senses: Senses): Deed | null {
   const { stem, returns } = senses;
@@ -184,7 +197,7 @@ function clear(memory: CarefulMemory, senses: Senses): Deed | null {
   ) {
     return does('digOutPit', { chamber: 'settling', spoil_L: 20 });
   }
-  memory.clean_s = returns.cloudiness_frac < CLEAN_frac ? memory.clean_s + 1 : 0;
+  memory.clean_s = looksClean(returns) ? memory.clean_s + 1 : 0;
   const waited_s = senses.time_s - memory.clearing_s;
   const clean = memory.clean_s >= CLEAN_FOR_s && waited_s >= climb_s(senses) + CLEAN_FOR_s;
   if ((clean || waited_s > CLEAR_CAP_s) && senses.hands.tasks.length === 0) {

@@ -12,7 +12,7 @@ export interface GreenMemory {
   sampled: number;
 }
 
-const GOAL_m = 4.4;
+const GOAL_m = 4.42;
 const ROD_END_m = 0.05;
 /** Patience with a stem that will not move, s; and the hour at which the crew goes home, s. */
 const STUCK_GIVE_UP_s = 1200;

@@ -1,7 +1,7 @@
 // The lesson is fair: the careful crew does well on nearly every ground, the green crew clearly worse. Ten seeds here, fifty in the sweep.
 
 import { expect, test } from 'vitest';
-import { calibrate } from '../sweep/first-rods';
+import { calibrate } from './calibrate';
 
 test('ten seeds: careful has 80 points in at least nine, green a median at least 25 lower, both end by their own act', () => {
   const result = calibrate(1, 10);

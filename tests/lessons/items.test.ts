@@ -110,7 +110,7 @@ describe('the additives', () => {
 
 describe('the economy', () => {
   test('a slow job loses by the minute, and nothing else', () => {
-    const view = cleanView({ ticks: 7200 });
+    const view = cleanView({ ticks: 6300 });
     expect(judged('jobTime', view).share_frac).toBeCloseTo(0.5, 10);
     expect(lostBy(view)).toEqual({ economy: 3 });
   });

@@ -9,6 +9,8 @@ export interface Planted {
   readonly category: CategoryId;
   /** Points that it must cost at least in its own category. */
   readonly costs: number;
+  /** So long the crew only looks on, s. */
+  readonly idle_s?: number;
   /** What becomes of the crew's deed; it may push the memory. */
   readonly spoil: (deed: Deed | null, senses: Senses, memory: CarefulMemory) => Deed | null;
 }
@@ -75,12 +77,7 @@ export const PLANTED: readonly Planted[] = [
     spoil: withPayload('addAdditive', () => ({ mass_g: 1300 })),
   },
   { name: 'no powder at all', category: 'additives', costs: 8, spoil: without('addAdditive') },
-  {
-    name: 'an hour and a half spent looking on',
-    category: 'economy',
-    costs: 6,
-    spoil: (deed, senses) => (senses.time_s < 5400 ? null : deed),
-  },
+  { name: 'two hours spent looking on', category: 'economy', costs: 6, idle_s: 7200, spoil: (deed) => deed },
 ];
 
 /** A careful crew with the mistake. */
@@ -89,6 +86,9 @@ export function spoiltCrew(planted: Planted): Crew {
   return {
     name: planted.name,
     memory: crew.memory,
-    decide: (senses) => planted.spoil(crew.decide(senses), senses, crew.memory as CarefulMemory),
+    decide: (senses) =>
+      senses.time_s < (planted.idle_s ?? 0)
+        ? null
+        : planted.spoil(crew.decide(senses), senses, crew.memory as CarefulMemory),
   };
 }

@@ -57,12 +57,12 @@ describe('the hole', () => {
   test('a bed over the bit costs by its height', () => {
     const view = withEvents(
       (e) => e.name === 'rodAdded' && e.tick === 800,
-      [{ tick: 800, name: 'rodAdded', data: { rods: 2, buried_m: 0.3 } }],
+      [{ tick: 800, name: 'rodAdded', data: { rods: 2, buried_m: 0.07 } }],
     );
     const result = judged('notBuried', view);
     expect(result.share_frac).toBeGreaterThan(0);
     expect(result.share_frac).toBeLessThan(0.5);
-    expect(result.reason).toEqual({ key: 'reason.notBuried.lost', data: { buried_cm: 30 } });
+    expect(result.reason).toEqual({ key: 'reason.notBuried.lost', data: { buried_cm: 7 } });
     expect(lostBy(view)).toEqual({ hole: expect.any(Number) });
   });
 

@@ -1,7 +1,7 @@
 // The run file at its boundary: what was written comes back and is reproduced; whatever was done to it is said in a sentence, and nothing throws.
 
 import { beforeAll, describe, expect, test } from 'vitest';
-import { createRun, act, step, SIM_VERSION, createStream, type Run } from '$sim';
+import { act, createRun, createStream, hashOf, SIM_VERSION, step, type Run } from '$sim';
 import {
   format,
   lessonById,
@@ -162,8 +162,8 @@ describe('an altered file is not reproduced', () => {
     return replayed.problem!.problem;
   };
 
-  test('a better score', () => {
-    expect(reasonOf({ claimed: { score: Math.min(100, file.claimed.score + 0.1) } })).toBe('problem.file.otherScore');
+  test('another score', () => {
+    expect(reasonOf({ claimed: { score: file.claimed.score - 0.1 } })).toBe('problem.file.otherScore');
   });
   test('another hash, tick or seed', () => {
     expect(reasonOf({ hash: '0123456789abcdef' })).toBe('problem.file.otherHash');
@@ -235,8 +235,9 @@ test('1,000 files with bits flipped, bytes cut, doubled or swapped: never a thro
     if (replayed >= 12) continue;
     replayed++;
     const result = replayFile(read.file);
+    // By content: the order of keys in a JSON object says nothing.
     const same = ['seed', 'log', 'ticks', 'hash', 'claimed', 'ground', 'lesson', 'practice'].every(
-      (name) => JSON.stringify(read.file[name as keyof RunFile]) === JSON.stringify(file[name as keyof RunFile]),
+      (name) => hashOf(read.file[name as keyof RunFile]) === hashOf(file[name as keyof RunFile]),
     );
     if (!same && !read.otherVersion) expect([i, result.reproduced]).toEqual([i, false]);
     if (result.reproduced) expect(same).toBe(true);
