@@ -3,7 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { act, createRun, sensesOf, step, type Senses } from '$sim';
-import { CREWS, createCrew, isCrewName, lessonById, scenarioOf, isOver } from '$lessons';
+import { CREWS, createCrew, isCrewName, isOver, lessonById, outcomeOf, playOn, scenarioOf } from '$lessons';
 
 const lesson = lessonById('first-rods')!;
 
@@ -79,6 +79,20 @@ test('a crew asks for little: refused acts are left alone for a while', () => {
     }
     const refused = run.record.events.filter((event) => event.name === 'refused').length;
     expect(refused).toBeLessThan(run.log.length / 4);
+  }
+});
+
+test.each([
+  ['no petrol', { petrol_L: 0 }],
+  ['petrol for a quarter of an hour', { petrol_L: 0.2 }],
+  ['a pit a third full and no water', { pit_L: 300, water_L: 0 }],
+  ['one rod only', { rodsInAll: 1 }],
+])('with %s both crews still end the job by their own act', (_name, opening) => {
+  for (const name of CREWS) {
+    const poor = { ...lesson, opening: { ...lesson.opening, ...opening } };
+    const run = playOn(createRun(scenarioOf(poor, 2)), poor, createCrew(name));
+    expect([name, outcomeOf(run, poor).key]).not.toEqual([name, 'outcome.timeUp']);
+    expect(['pullingOut', 'abandoned']).toContain(run.state.machine.job);
   }
 });
 

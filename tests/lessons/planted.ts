@@ -2,7 +2,7 @@
 
 import type { Senses } from '$sim';
 import { createCrew, type CategoryId, type Crew, type Deed } from '$lessons';
-import type { CarefulMemory } from '../../lessons/crews/careful';
+import type { CarefulMemory } from '../../lessons/crews/carefulMemory';
 
 export interface Planted {
   readonly name: string;

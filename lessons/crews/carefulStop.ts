@@ -1,0 +1,74 @@
+// How the careful crew stops: the hole cleared, the bit off the bottom, everything at rest, then the next rod or the end of the job.
+
+import type { Senses } from '$sim';
+import type { CarefulMemory } from './carefulMemory';
+import { climb_s } from './climb';
+import { does, type Deed } from './crew';
+import { busyWith, mayTry } from './patience';
+
+const LIFT_m = 0.25;
+/**
+ * Returns are clean below this cloudiness, kept for so long, s. Slick fluid brings some fine sand back round for ever:
+ * then up to the second figure will do, as long as hardly a grain of medium sand or coarser comes.
+ */
+const CLEAN_frac = 0.06;
+const CLEAN_SLICK_frac = 0.25;
+const MEDIUM_SAND_CLASS = 3;
+const CLEAN_FOR_s = 15;
+/** No clearing lasts longer than this, s. */
+const CLEAR_CAP_s = 420;
+/** More rod than this above the mouth means that the new one is on, m. */
+const ROD_ON_m = 0.6;
+
+function looksClean(returns: Senses['returns']): boolean {
+  if (returns.cloudiness_frac < CLEAN_frac) return true;
+  const coarse = returns.grains.some(
+    ({ classIndex, amount }) => classIndex >= MEDIUM_SAND_CLASS && (amount === 'some' || amount === 'many'),
+  );
+  return !coarse && returns.cloudiness_frac < CLEAN_SLICK_frac;
+}
+
+/** Feed off, bit lifted a little, flow kept until the returns have run clean for a while. Meanwhile the pit is dug out. */
+export function clear(memory: CarefulMemory, senses: Senses): Deed | null {
+  const { stem, returns } = senses;
+  if (stem.feed_frac > 0) return does('setFeed', { feed_frac: 0 });
+  if (!memory.lifted) {
+    if (senses.hands.free < 1 || !mayTry(memory.patience, senses, 'lift')) return null;
+    memory.lifted = true;
+    return does('lift', { distance_m: LIFT_m, speed_ms: 0.05 });
+  }
+  const heaped = senses.pit.heap === 'high' || senses.pit.heap === 'brimming';
+  if (
+    heaped &&
+    senses.hands.free >= 1 &&
+    !busyWith(senses, 'digOutPit') &&
+    mayTry(memory.patience, senses, 'digOutPit')
+  ) {
+    return does('digOutPit', { chamber: 'settling', spoil_L: 20 });
+  }
+  memory.clean_s = looksClean(returns) ? memory.clean_s + 1 : 0;
+  const waited_s = senses.time_s - memory.clearing_s;
+  const clean = memory.clean_s >= CLEAN_FOR_s && waited_s >= climb_s(senses) + CLEAN_FOR_s;
+  if ((clean || waited_s > CLEAR_CAP_s) && senses.hands.tasks.length === 0) {
+    memory.stopping = true;
+    return stem.turning ? does('setTurning', { on: false }) : null;
+  }
+  return null;
+}
+
+/** Turning off, flow off; then another rod, or the end of the job. */
+export function stopped(memory: CarefulMemory, senses: Senses, done: boolean): Deed | null {
+  const { stem, pump } = senses;
+  const { patience } = memory;
+  if (busyWith(senses, 'addRod')) return null;
+  if (stem.turning) return does('setTurning', { on: false });
+  if (pump.throttle_frac > 0) return does('setThrottle', { throttle_frac: 0 });
+  if (done || stem.rodsLeft === 0) return mayTry(patience, senses, 'stopDrilling') ? does('stopDrilling') : null;
+  if (stem.left_m > ROD_ON_m) {
+    memory.stopping = false;
+    memory.clearing_s = -1;
+    return null;
+  }
+  if (senses.returns.running || senses.hands.free < 2 || !mayTry(patience, senses, 'addRod')) return null;
+  return does('addRod');
+}
