@@ -1,0 +1,106 @@
+// How the screens hold up: axe in every theme with text at 7:1, nothing clipped at 320 px in long words or double text, large targets.
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { answerAll, expect, goTo, lookBack, test } from './app';
+
+const PLACES = ['', 'brief/first-rods', 'runs', 'help', 'about', 'debrief', 'nowhere'] as const;
+const THEMES = ['Paper', 'Night', 'Sun or projector'] as const;
+
+async function faults(page: Page): Promise<string[]> {
+  const found = await new AxeBuilder({ page })
+    .options({ rules: { 'color-contrast-enhanced': { enabled: true } } })
+    .analyze();
+  return found.violations.map((fault) => `${fault.id}: ${fault.nodes.map((node) => node.target.join(' ')).join(', ')}`);
+}
+
+for (const theme of THEMES) {
+  test(`axe finds nothing on any screen, theme ${theme}`, async ({ page }) => {
+    test.setTimeout(120_000);
+    await goTo(page, '');
+    expect(await faults(page), 'start, nobody chosen').toEqual([]);
+    await page.getByRole('radio', { name: theme }).check();
+    await page.getByRole('button', { name: 'Fish' }).click();
+    for (const place of PLACES) {
+      await goTo(page, place);
+      expect(await faults(page), place).toEqual([]);
+    }
+    await goTo(page, 'brief/first-rods');
+    await page.getByRole('button', { name: 'Go to the hole' }).click();
+    expect(await faults(page), 'briefing, cautions missing').toEqual([]);
+    await lookBack(page);
+    expect(await faults(page), 'debrief, asking').toEqual([]);
+    await answerAll(page);
+    expect(await faults(page), 'debrief, points').toEqual([]);
+    for (const step of ['The ground', 'The whole run']) {
+      await page.getByRole('button', { name: `Next: ${step}` }).click();
+      await expect(page.getByText('Loading…')).toHaveCount(0);
+      expect(await faults(page), `debrief, ${step}`).toEqual([]);
+    }
+    await page.keyboard.press('?');
+    await expect(page.getByRole('dialog')).toBeVisible();
+    expect(await faults(page), 'help dialog').toEqual([]);
+    await page.keyboard.press('Escape');
+    await goTo(page, 'runs');
+    await page.getByRole('button', { name: /^Rename/ }).click();
+    await page
+      .getByRole('button', { name: 'Open this text' })
+      .or(page.getByText('Or paste the text of a run'))
+      .first()
+      .click();
+    expect(await faults(page), 'runs, open').toEqual([]);
+  });
+}
+
+/** What sticks out of the page to the right, and what is cut off inside its own box. */
+async function clipped(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const wide: string[] = [];
+    const root = document.documentElement;
+    if (root.scrollWidth > root.clientWidth) wide.push(`page ${root.scrollWidth} > ${root.clientWidth}`);
+    for (const element of document.querySelectorAll<HTMLElement>('body *')) {
+      if (element.closest('.unseen, svg, dialog:not([open])') || element.checkVisibility?.() === false) continue;
+      const style = getComputedStyle(element);
+      if (style.display === 'inline' || element.matches('input, textarea')) continue;
+      if (element.scrollWidth > element.clientWidth + 1 && style.overflowX !== 'auto' && element.clientWidth > 0)
+        wide.push(`${element.tagName}.${element.className} "${element.textContent?.trim().slice(0, 40)}"`);
+    }
+    return wide;
+  });
+}
+
+for (const [what, address, largest] of [
+  ['in long, accented words', '/?words=pseudo', false],
+  ['at double text size', '/', true],
+] as const) {
+  test(`nothing is clipped at 320 px ${what}`, async ({ page }) => {
+    await page.setViewportSize({ width: 320, height: 640 });
+    await page.goto(address);
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    if (!largest) await expect(page.getByRole('heading', { level: 1 })).toHaveText(/^⟦.*⟧$/);
+    if (largest) await page.getByRole('radio', { name: 'Double' }).check();
+    for (const place of PLACES) {
+      await page.evaluate((hash) => (location.hash = hash), `#/${place}`);
+      await expect(page.locator('main h1')).toBeVisible();
+      expect(await clipped(page), place).toEqual([]);
+    }
+  });
+}
+
+test('every button and field is at least 48 px high on a phone', async ({ page }) => {
+  await page.setViewportSize({ width: 320, height: 640 });
+  for (const place of PLACES) {
+    await goTo(page, place);
+    const small = await page.evaluate(() =>
+      [...document.querySelectorAll<HTMLElement>('button, .button, summary, textarea, input, nav a')]
+        .filter(
+          (element) =>
+            element.checkVisibility() &&
+            !element.closest('.unseen, label') &&
+            !element.matches('.unseen, [type=radio]'),
+        )
+        .filter((element) => element.getBoundingClientRect().height < 47.5)
+        .map((element) => `${element.textContent?.trim()} ${element.getBoundingClientRect().height}`),
+    );
+    expect(small, place).toEqual([]);
+  }
+});
