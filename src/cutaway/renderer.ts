@@ -1,5 +1,7 @@
 // Picks the way of drawing: WebGL where it works, a plain 2D canvas else.
 
+// The page's policy forbids code made from text: this has the drawing library do without it.
+import 'pixi.js/unsafe-eval';
 import { CanvasRenderer, WebGLRenderer, type Container } from 'pixi.js';
 
 export type RendererKind = 'webgl' | 'canvas';
@@ -25,8 +27,7 @@ export async function createDrawer(canvas: HTMLCanvasElement, wanted: 'auto' | R
     height: 16,
     resolution,
     autoDensity: true,
-    // Coarse screens need the smoothing; on fine ones it costs more than it shows.
-    antialias: resolution < 1.5,
+    antialias: true,
     backgroundAlpha: 0,
   };
   if (wanted !== 'canvas') {

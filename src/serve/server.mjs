@@ -25,8 +25,8 @@ const TYPES = {
 const COMPRESSED = /^(text\/|application\/(json|manifest)|image\/svg)/;
 
 // Everything comes from this server: a class without internet must lose nothing, and nothing may leave the page.
-// Inline code and eval are for the self-contained file and for the drawing library's generated code.
-const POLICY = "default-src 'self' 'unsafe-inline' 'unsafe-eval' data: blob:; form-action 'self'; base-uri 'self'";
+// Inline code is for the self-contained file.
+const POLICY = "default-src 'self' 'unsafe-inline' data: blob:; form-action 'self'; base-uri 'self'";
 
 /**
  * @param {string} folder
