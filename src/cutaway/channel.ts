@@ -8,8 +8,8 @@ import { pitShape, type PitShape } from './pitShape';
 import { scatter } from './scatter';
 import type { CutawayView } from './shown';
 
-/** Depth and speed of the sheet of fluid at full returns: some 2 L/s over a channel a hand wide. */
-const SHEET_share = 0.72;
+/** Depth and speed of the sheet of fluid at full returns: some 2 L/s over a channel two hands wide. */
+const SHEET_m = 0.05;
 const SHEET_ms = 0.25;
 const MOST_GRAINS = 60;
 
@@ -25,10 +25,10 @@ export function createChannel(): Part {
     return view.pump.flow_m3s > 0 ? Math.min(1, view.returns.share_frac) : 0;
   }
 
-  function drawSheet(view: CutawayView, shape: PitShape, { look }: Scene): void {
+  function drawSheet(view: CutawayView, shape: PitShape, { look, place }: Scene): void {
     const { settling } = shape;
     const colour = fluidColour(look, view.returns.fines_frac, view.pit.polymer_gL, view.returns.colour);
-    const deep = (shape.channelFloorRight - settling.rim) * SHEET_share * running(view);
+    const deep = SHEET_m * place.bank_pxm * running(view);
     const left = settling.right - settling.slant * 0.2;
     sheet.clear();
     if (deep >= 0.4) {
@@ -59,18 +59,10 @@ export function createChannel(): Part {
     // A pit that stands higher than the channel's floor floods it.
     if (settling.fluid < shape.channelFloorLeft - 0.5) {
       const y = settling.fluid;
-      sheet
-        .poly([
-          left - 3,
-          y,
-          left - 3,
-          shape.channelFloorLeft,
-          shape.channelRight + 2,
-          shape.channelFloorRight,
-          shape.channelRight + 2,
-          Math.min(y, shape.channelFloorRight),
-        ])
-        .fill(colour);
+      const rise = shape.channelFloorLeft - shape.channelFloorRight;
+      const reach = Math.min(1, (shape.channelFloorLeft - y) / rise);
+      const end = left + (shape.channelRight - left) * reach;
+      sheet.poly([left - 3, y, left - 3, shape.channelFloorLeft, end, shape.channelFloorLeft - rise * reach, end, y]).fill(colour);
     }
   }
 
@@ -83,7 +75,7 @@ export function createChannel(): Part {
     const shape = pitShape(view, place);
     const left = shape.settling.right;
     const long = shape.channelRight - left;
-    const deep = (shape.channelFloorRight - shape.settling.rim) * SHEET_share * share;
+    const deep = SHEET_m * place.bank_pxm * share;
     if (long < 4 || deep < 1) return;
     const shift = ((run_m * place.bank_pxm) % long) / long;
     let drawn = 0;

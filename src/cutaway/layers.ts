@@ -3,7 +3,7 @@
 import { Container, Graphics, TilingSprite } from 'pixi.js';
 import { patternOf } from '../charts/patterns';
 import { say } from '../words';
-import { halfOf, yOf } from './place';
+import { bankY, halfOf, yOf } from './place';
 import type { Part } from './part';
 import { scatter } from './scatter';
 import { dashedLine } from './strokes';
@@ -61,11 +61,17 @@ export function createLayers(): Part {
         const y = yOf(place, view.waterTable_m);
         dashedLine(lines, 0, y, place.width_px, y, 12, 5);
         lines.stroke({ color: look.waterText, width: 1.6 });
-        // The mark stands by the hole; the neighbours' words stand at the left.
-        const x = place.hole_x - halfOf(place, view.kit.bit_m / 2) * 1.6 - 14;
+        // The mark stands right of the hole, the words left of it, below the pit.
+        const half = halfOf(place, view.kit.bit_m / 2);
+        const right = place.hole_x + half * 1.15 + 9;
+        const roomy = right + 8 < place.axis_x - (place.compact ? 2.3 : 3.2) * place.text_px;
+        const x = roomy ? right : place.hole_x - half * 1.15 - 9;
         lines.poly([x - 6, y - 11, x + 6, y - 11, x, y - 1]).fill(look.waterText);
         if (!place.compact) {
-          labels.put('waterTable', say('cutaway.waterTable'), x - 12, y - 9, { ...water, ax: 1, halo: look.paper });
+          const pit_y = bankY(place, Math.max(view.pit.suction.depth_m, view.pit.settling.depth_m));
+          const words_y = Math.max(y - 9, pit_y + place.text_px * 0.9);
+          const how = { ...water, ax: 1, halo: look.paper };
+          labels.put('waterTable', say('cutaway.waterTable'), place.hole_x - half * 1.3 - 8, words_y, how);
         }
       }
       labels.close();

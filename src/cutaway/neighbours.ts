@@ -35,9 +35,13 @@ export function createNeighbours(): Part {
       const inside = bottom - top > place.text_px * 1.4;
       const data = { top: levels.top_m, bottom: levels.bottom_m };
       const words = place.compact ? t('cutaway.neighboursShort', data) : t('cutaway.neighbours', data);
-      labels.put('neighbours', words, place.compact ? 5 : 20, inside ? (top + bottom) / 2 : bottom + place.text_px * 0.8, {
+      // Names of opened layers stand at the left: there the words keep to the foot and the right end of the band.
+      const aside = view.layers !== null;
+      const y = aside ? bottom - place.text_px * 0.8 : inside ? (top + bottom) / 2 : bottom + place.text_px * 0.8;
+      labels.put('neighbours', words, aside ? right - 6 : place.compact ? 5 : 20, y, {
         tone: 'water',
         italic: true,
+        ax: aside ? 1 : 0,
         halo: view.layers ? look.paper : inside ? undefined : look.closed,
         room_px: right - left - 10,
       });

@@ -54,14 +54,14 @@ export function pitShape(view: CutawayView, place: Place): PitShape {
   const { pit, kit } = view;
   const suction = chamberShape(place, pit.suction, place.pit_x);
   const settling = chamberShape(place, pit.settling, suction.right + CHAMBER_GAP_m * place.bank_pxm);
-  const deep = 0.095 * place.bank_pxm;
   return {
     suction,
     settling,
     notch: bankY(place, pit.notch_m),
     channelRight: place.hole_x - halfOf(place, kit.bit_m / 2),
-    channelFloorLeft: place.ground_y + deep * 1.3,
-    channelFloorRight: place.ground_y + deep,
+    // The sill at the mouth stands at the full level of the pit: nothing runs back into the hole.
+    channelFloorLeft: bankY(place, 0.115),
+    channelFloorRight: bankY(place, 0.018),
     strainer_x: suction.left + (suction.right - suction.left) * 0.44,
     strainer_y: suction.floor - pit.strainer_m * place.bank_pxm,
   };

@@ -112,7 +112,7 @@ export const cutaway = {
   'charts.returns': 'Returns',
   'charts.flow': 'Flow',
   'charts.bed': 'Fallen cuttings on the bottom',
-  'charts.time': 'Job time',
+  'charts.timeAxis': 'Job time, minutes',
   'charts.unit.m': 'm',
   'charts.unit.cm': 'cm',
   'charts.unit.Lmin': 'L/min',
