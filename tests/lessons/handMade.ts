@@ -69,14 +69,16 @@ export function cleanView(change: Partial<RunView> = {}): RunView {
     [200, 'setTurning', { on: true }],
   ];
   return {
-    ticks: 3600,
+    ticks: 2510,
     log,
     events: [
       caught(600, 1, 1.2, 1.1),
       stop(700, 1.48),
+      { tick: 750, name: 'flowStarted', data: {} },
       { tick: 800, name: 'rodAdded', data: { rods: 2, buried_m: 0, bed_m: 0 } },
       caught(1200, 2, 2.6, 2.5),
       stop(1300, 2.98),
+      { tick: 1350, name: 'flowStarted', data: {} },
       { tick: 1400, name: 'rodAdded', data: { rods: 3, buried_m: 0, bed_m: 0 } },
       caught(2000, 3, 4.2, 4.1),
       stop(2500, 4.45),

@@ -40,7 +40,7 @@ export const PLANTED: readonly Planted[] = [
   {
     name: 'the hole is not cleared before a stop',
     category: 'hole',
-    costs: 6,
+    costs: 3.5,
     spoil: (deed, _senses, memory) => {
       if (memory.clearing_s >= 0 && memory.lifted) memory.stopping = true;
       return deed;
