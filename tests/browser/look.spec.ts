@@ -1,7 +1,7 @@
 // How the screens hold up: axe in every theme with text at 7:1, nothing clipped at 320 px in long words or double text, large targets.
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { answerAll, expect, goTo, lookBack, test } from './app';
+import { answerAll, expect, finishedRunFile, goTo, lookBack, test } from './app';
 
 const PLACES = ['', 'brief/first-rods', 'runs', 'help', 'about', 'debrief', 'nowhere'] as const;
 const THEMES = ['Paper', 'Night', 'Sun or projector'] as const;
@@ -82,6 +82,26 @@ for (const [what, address, largest] of [
       await page.evaluate((hash) => (location.hash = hash), `#/${place}`);
       await expect(page.locator('main h1')).toBeVisible();
       expect(await clipped(page), place).toEqual([]);
+    }
+    await page.evaluate(() => (location.hash = '#/runs'));
+    await page.getByRole('main').locator('summary').click();
+    await page.getByRole('main').getByRole('textbox').fill(finishedRunFile());
+    await page.getByRole('main').locator('form').getByRole('button').click();
+    await expect(page.getByRole('heading', { level: 2, name: 'Careful run' })).toBeVisible();
+    expect(await clipped(page), 'a saved run').toEqual([]);
+    await page.getByRole('listitem').getByRole('button').first().click();
+    const questions = page.getByRole('main').getByRole('group');
+    await expect(questions.first()).toBeVisible();
+    expect(await clipped(page), 'debrief, asking').toEqual([]);
+    for (const question of await questions.all()) {
+      const answer = question.getByRole('checkbox').first();
+      if (await answer.isVisible()) await answer.check();
+    }
+    await page.getByRole('main').locator('form').getByRole('button').click();
+    for (const step of ['points', 'ground', 'whole run']) {
+      await expect(page.locator('#step-heading')).toBeFocused();
+      expect(await clipped(page), `debrief, ${step}`).toEqual([]);
+      await page.keyboard.press('n');
     }
   });
 }
