@@ -12,7 +12,7 @@ const reports = join(root, '.cache');
 const unitReport = join(reports, 'unit.json');
 const browserReport = join(reports, 'browser.json');
 
-/** @type {{name: string, args: string[], counts?: () => import('./counts.mjs').Counts}[]} */
+/** @type {{name: string, args: string[], after?: string, counts?: () => import('./counts.mjs').Counts}[]} */
 const steps = [
   { name: 'format', args: ['node_modules/prettier/bin/prettier.cjs', '--check', '--log-level', 'warn', '.'] },
   { name: 'lint', args: ['node_modules/eslint/bin/eslint.js', '.', '--max-warnings', '0'] },
@@ -31,6 +31,7 @@ const steps = [
   { name: 'build', args: ['src/serve/build.mjs'] },
   {
     name: 'browser tests',
+    after: 'build',
     args: ['node_modules/@playwright/test/cli.js', 'test', '-c', 'tests/browser'],
     counts: () => browserCounts(browserReport),
   },
@@ -53,8 +54,15 @@ try {
 rmSync(reports, { recursive: true, force: true });
 mkdirSync(reports, { recursive: true });
 
+/** @type {Set<string>} */
+const failedSteps = new Set();
 for (const step of steps) {
   console.log(`\n== ${step.name}`);
+  if (step.after && failedSteps.has(step.after)) {
+    lines.push(`FAILED ${step.name}: not run, for the ${step.after} failed`);
+    total.failed += 1;
+    continue;
+  }
   const start_ms = performance.now();
   const run = spawnSync(process.execPath, step.args, {
     cwd: root,
@@ -66,6 +74,7 @@ for (const step of steps) {
   const counts = step.counts?.() ?? { passed: 0, failed: 0, skipped: 0 };
   // A step that fails without a failed test (a style slip, a type error, a crash) still counts as one failure.
   if (!ok && counts.failed === 0) counts.failed = 1;
+  if (!ok) failedSteps.add(step.name);
   total.passed += counts.passed;
   total.failed += counts.failed;
   total.skipped += counts.skipped;
