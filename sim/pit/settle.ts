@@ -29,7 +29,7 @@ export function outflowShare(settling_ratio: number, tanks: number): number {
   if (tanks === 1 || settling_ratio < 1e-9) return 1;
   let grown = 1;
   for (let i = 0; i < tanks; i++) grown *= 1 + settling_ratio / tanks;
-  return settling_ratio / (grown - 1);
+  return Math.min(1, settling_ratio / (grown - 1));
 }
 
 /** Free depth of the fluid over the deposit, m. */

@@ -14,7 +14,6 @@ const WATER: Rheology = { K_Pasn: 1.002e-3, n_ratio: 1 };
 const QUARTZ_kgm3 = 2650;
 const WATER_kgm3 = 998.2;
 const G_ms2 = 9.81;
-const NU_m2s = 1.002e-3 / 998.2;
 
 const inWater = (law: typeof SPHERE, grain_mm: number): number =>
   terminalVelocity_ms(law, grain_mm / 1000, QUARTZ_kgm3, WATER_kgm3, WATER, 0);
