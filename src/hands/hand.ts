@@ -31,9 +31,10 @@ export interface ButtonHand extends HandCommon, Press {
   readonly form: 'button';
   /** For a thing that is on or off. */
   readonly pressed?: boolean;
+  /** A short word and a short line: it may be narrower than the rest. */
+  readonly narrow?: boolean;
   /** It opens a question before anything is done. */
   readonly asks?: boolean;
-  readonly wide?: boolean;
 }
 
 export interface StepperHand extends HandCommon {

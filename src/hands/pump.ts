@@ -12,6 +12,7 @@ export function pumpHands(desk: Desk, { pump }: Senses): Hand[] {
       drawing: 'prime',
       label: 'work.prime',
       detail: { key: pump.primed ? 'work.prime.done' : 'work.prime.need' },
+      narrow: true,
       whyNot: desk.whyNot('prime'),
       press: () => desk.act('prime', 'prime'),
       shortcut: 'prime',

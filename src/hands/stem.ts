@@ -17,6 +17,7 @@ export function stemHands(desk: Desk, { stem }: Senses, withStop: boolean): Hand
       drawing: 'turn',
       label: 'work.turn',
       detail: { key: stem.turning ? 'work.turn.on' : 'work.turn.off' },
+      narrow: true,
       pressed: stem.turning,
       whyNot: desk.whyNot('setTurning', { on: !stem.turning }),
       press: () => desk.act('turn', 'setTurning', { on: !stem.turning }),

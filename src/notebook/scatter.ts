@@ -57,7 +57,7 @@ export function scatterGrains(sample: number, shares: readonly number[]): GrainM
   return marks;
 }
 
-export const PATCH = { width: 64, height: 48 } as const;
+export const PATCH = { width: 56, height: 36 } as const;
 const PATCH_COVER_frac = 0.4;
 
 /** One patch of the grain card: a size class alone, at the scale of the samples. */

@@ -24,11 +24,12 @@ export function shareWord(share_frac: number): ShareWord {
   return share_frac >= 0.06 ? 'little' : 'none';
 }
 
-export type GritWord = 'clean' | 'sandy' | 'thick';
+export type GritWord = 'clean' | 'trace' | 'sandy' | 'thick';
 
-/** Sand in the returns, in a word. Below the first limit it is what the run, too, calls clean. */
+/** Sand in the returns, in a word. */
 export function gritWord(cloudiness_frac: number): GritWord {
-  if (cloudiness_frac < 0.1) return 'clean';
+  if (cloudiness_frac < 0.06) return 'clean';
+  if (cloudiness_frac < 0.25) return 'trace';
   return cloudiness_frac < 0.6 ? 'sandy' : 'thick';
 }
 
@@ -59,6 +60,7 @@ function returns({ returns: seen }: Senses): Reading {
     grit: `work.grit.${grit}`,
     colour: `work.colour.${seen.colour}`,
     share: `work.share.${shareWord(seen.share_frac)}`,
+    whole: `work.share.whole.${shareWord(seen.share_frac)}`,
   };
   return {
     id: 'returns',
@@ -133,7 +135,7 @@ function pit({ pit: seen, stick, time_s }: Senses): Reading {
   return {
     id: 'pit',
     word: { key: look },
-    detail: stick ? { key: 'work.pit.stick', data: { level_cm: stick.level_m * 100 } } : { key: 'work.pit.noStick' },
+    detail: stick ? { key: 'work.pit.stick', data: { level_cm: stick.level_m * 100 } } : { key: `work.pit.heap.${seen.heap}` },
     sentence: stick
       ? {
           key: 'work.pit.sentenceStick',

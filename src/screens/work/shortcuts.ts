@@ -1,7 +1,7 @@
 // What each key of the work screen does: the clock's keys here, every hand's key by the press of that hand.
 import type { Hand, HandSet, Press } from '../../hands/hand';
 import type { Desk } from '../../hands/desk.svelte';
-import type { Pace } from './pace';
+import type { Pace } from './pace.svelte';
 import type { WorkKeyId } from './keys';
 
 function pressesOf(hand: Hand): readonly Press[] {

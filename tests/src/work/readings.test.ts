@@ -39,7 +39,7 @@ describe('words of the returns', () => {
   });
 
   it('tells sand apart from silt and clay', () => {
-    expect([0, 0.3, 0.9].map(gritWord)).toEqual(['clean', 'sandy', 'thick']);
+    expect([0, 0.1, 0.3, 0.9].map(gritWord)).toEqual(['clean', 'trace', 'sandy', 'thick']);
     expect([0, 0.2, 0.9].map(murkWord)).toEqual(['clear', 'cloudy', 'muddy']);
     const base = freshSenses();
     const returns = { ...base.returns, running: true, share_frac: 1, cloudiness_frac: 0, murk_frac: 0.8 };
