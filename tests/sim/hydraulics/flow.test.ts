@@ -140,6 +140,17 @@ describe('the flow', () => {
     expect(r.flow_m3s).toBe(0);
   });
 
+  it('lifts water at sea level from no deeper than 7 to 8 m below the pump (common practice, no source)', () => {
+    const kit = { ...DEFAULT_KIT, pumpAbovePit_m: 0 };
+    const from = (pitLevel_m: number): number => solved(inputAt(10, { pitLevel_m, kit })).flow_m3s;
+    expect(from(6)).toBeGreaterThan(0);
+    expect(from(8)).toBe(0);
+    let deepest_m = 6;
+    while (from(deepest_m + 0.01) > 0) deepest_m += 0.01;
+    expect(deepest_m).toBeGreaterThan(6.7);
+    expect(deepest_m).toBeLessThan(8);
+  });
+
   it('falls with altitude, as the engine does', () => {
     const high = flowAt(inputAt(10, { kit: { ...DEFAULT_KIT, altitude_m: 2000 } }));
     expect(high / flowAt(inputAt(10))).toBeGreaterThan(0.88);

@@ -1,8 +1,15 @@
 // Friction without jumps: over the regimes, and from a power-law fluid to water.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { createFrictionLaw, fanningFactor, setFrictionLaw, type FrictionLaw } from '../../../sim/hydraulics/friction';
-import { setAnnulus, slotWallShear_Pa } from '../../../sim/hydraulics/annulus';
+import {
+  createFrictionLaw,
+  fanningFactor,
+  frictionGradient_Pam,
+  setFrictionLaw,
+  wallPart,
+  type FrictionLaw,
+} from '../../../sim/hydraulics/friction';
+import { annulusArea_m2, setAnnulus, slotWallShear_Pa } from '../../../sim/hydraulics/annulus';
 import {
   conduitLoss_Pa,
   createConduit,
@@ -11,6 +18,7 @@ import {
   type Conduit,
   type LineFluid,
 } from '../../../sim/hydraulics/pipe';
+import { airPressure_Pa, npshAvailable_m, strainerLossGrowth_ratio } from '../../../sim/hydraulics/suction';
 
 function lawOf(n_ratio: number, roughness_ratio: number): FrictionLaw {
   const law = createFrictionLaw();
@@ -72,6 +80,12 @@ test('no flow, no loss', () => {
 });
 
 test('worked values', () => {
+  expect(wallPart(1e-4)).toBeCloseTo(8.487e-6, 8);
+  expect(frictionGradient_Pam(0.00833, 1258.2, 0.6623, 0.0881907)).toBeCloseTo(104.3, 1);
+  expect(annulusArea_m2(0.1, 0.0337)).toBeCloseTo(0.006962, 8);
+  expect(airPressure_Pa(1609)).toBeCloseTo(83428, -2);
+  expect(npshAvailable_m(101325, 2339, 998.2, 6.7, 0)).toBeCloseTo(3.41, 2);
+  expect(strainerLossGrowth_ratio(0.5)).toBeCloseTo(4, 12);
   expect(fittingLoss_Pa(1, 1000, 0.002, 0.032)).toBeCloseTo(3092, 0);
   expect(slotWallShear_Pa(61.5, 0.0663)).toBeCloseTo(1.019, 3);
   const conduit = createConduit();
