@@ -12,7 +12,7 @@ export const laminarEnd = (n_ratio: number): number => LAMINAR_END - BAND_SLOPE 
 /** First turbulent Reynolds number for flow index n, .2 to 1. Same source. Worked value: n .8 -> 3174. */
 export const turbulentStart = (n_ratio: number): number => TURBULENT_START - BAND_SLOPE * n_ratio;
 
-/** Haaland's part of the wall, (e/3.7)^1.11, e = roughness / diameter, 0 to .05. Worked value: 1e-4 -> 8.487e-6. */
+/** Haaland's part of the wall, (e/3.7)^1.11, e = roughness / diameter, 0 to .05. Worked value: 1e-4 -> 8.498e-6. */
 export const wallPart = (roughness_ratio: number): number =>
   roughness_ratio > 0 ? pow(roughness_ratio / 3.7, 1.11) : 0;
 
