@@ -6,7 +6,7 @@ import { circleArea_m2, type Conduit, type LineFluid } from './pipe';
 /** Pipe diameter with the laminar loss of a slot, as a share of its width w = hole - rod: sqrt(2/3); books round it to .816. */
 export const SLOT_DIAMETER_ratio = Math.sqrt(2 / 3);
 
-/** Cross-section of the annulus, m2. Worked value: .1 m, .0337 m -> .00696200. */
+/** Cross-section of the annulus, m2. Worked value: .1 m, .0337 m -> .00696201. */
 export const annulusArea_m2 = (hole_m: number, rod_m: number): number => circleArea_m2(hole_m) - circleArea_m2(rod_m);
 
 /** Mean upward velocity in the annulus, m/s. Worked value: .025236 m3/s, .2159 m, .1143 m -> .9578. */
