@@ -1,24 +1,7 @@
-// Where in the app one is: the part of the address after the #. The browser's back button does the rest.
+// Where in the app one is, read from the address. The browser's back button does the rest.
+import { addressOf, placeOf, type Place } from './places';
 
-export type Place =
-  | { readonly name: 'start' | 'work' | 'debrief' | 'runs' | 'about' | 'help' | 'lost' }
-  | { readonly name: 'brief'; readonly lesson: string };
-
-const PLAIN = ['work', 'debrief', 'runs', 'about', 'help'] as const;
-
-export function placeOf(hash: string): Place {
-  const [name = '', detail = '', ...rest] = hash.replace(/^#\/?/, '').split('/');
-  if (rest.length > 0) return { name: 'lost' };
-  if (name === '') return { name: 'start' };
-  if (name === 'brief' && /^[a-z0-9-]{1,40}$/.test(detail)) return { name: 'brief', lesson: detail };
-  const plain = PLAIN.find((one) => one === name);
-  return plain && detail === '' ? { name: plain } : { name: 'lost' };
-}
-
-export function addressOf(place: Place): string {
-  if (place.name === 'start' || place.name === 'lost') return '#/';
-  return place.name === 'brief' ? `#/brief/${place.lesson}` : `#/${place.name}`;
-}
+export { addressOf, type Place } from './places';
 
 class Router {
   place: Place = $state.raw(placeOf(location.hash));

@@ -4,6 +4,7 @@ import { t } from '../words';
 
 /** The id is what run files carry; files from elsewhere may carry any short text. */
 export function whoWords(id: string): string {
+  if (id.trim() === '') return t('who.unnamed');
   if (isPicture(id)) return t(`picture.${id}`);
   const number = /^T-(\d{2,3})$/.exec(id);
   return number ? t('who.numbered', { n: number[1]! }) : id;

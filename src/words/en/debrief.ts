@@ -42,7 +42,7 @@ export const debrief = {
   'ground.lead': 'This is what the bit went through, beside what you logged.',
   'ground.lookBack': 'What surprised you? Keep it in mind for the next hole.',
 
-  'traces.lead': 'The run as it was measured, second by second.',
+  'traces.lead': 'The run over its time. Tap a drawing or move the slider to read one moment.',
 
   'after.title': 'And now?',
   'after.newGround': 'Again on new ground',

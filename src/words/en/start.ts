@@ -17,6 +17,7 @@ export const start = {
   'who.none': 'Nothing leaves this device. No name is needed.',
   'who.now': 'Learning now: {who}',
   'who.chosen': '{who} is learning now.',
+  'who.unnamed': 'somebody',
   'who.numbered': 'T-{n}',
   'picture.bucket': 'Bucket',
   'picture.fish': 'Fish',
