@@ -102,7 +102,10 @@ export function createPanels(
         legend: { show: false },
         padding: [8, 12, last ? 0 : 2, 0],
         cursor: { y: false, drag: { x: false, y: false }, points: { size: 7 } },
-        scales: { x: { time: false }, y: { dir: panel.down ? -1 : 1, range: (_u, low, high) => rangeOf(panel, low, high) } },
+        scales: {
+          x: { time: false },
+          y: { dir: panel.down ? -1 : 1, range: (_u, low, high) => rangeOf(panel, low, high) },
+        },
         axes: [
           {
             show: true,

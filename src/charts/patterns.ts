@@ -75,9 +75,20 @@ export const TILES: Record<PatternName, Tile> = {
   gravel: {
     width: 28,
     height: 24,
-    marks: [ring(7, 7, 5, 3.6), ring(20, 16, 5.6, 4.2), dot(19, 5, 1.3), dot(5, 17, 1.3), dot(12, 21, 0.9), dot(25, 8, 0.9)],
+    marks: [
+      ring(7, 7, 5, 3.6),
+      ring(20, 16, 5.6, 4.2),
+      dot(19, 5, 1.3),
+      dot(5, 17, 1.3),
+      dot(12, 21, 0.9),
+      dot(25, 8, 0.9),
+    ],
   },
-  cobbles: { width: 40, height: 30, marks: [ring(11, 9, 8.5, 6.2, 1.2), ring(29, 20, 9, 7, 1.2), ring(10, 23, 4, 3), ring(30, 6, 4, 3)] },
+  cobbles: {
+    width: 40,
+    height: 30,
+    marks: [ring(11, 9, 8.5, 6.2, 1.2), ring(29, 20, 9, 7, 1.2), ring(10, 23, 4, 3), ring(30, 6, 4, 3)],
+  },
   peat: {
     width: 26,
     height: 16,
@@ -100,7 +111,14 @@ export const TILES: Record<PatternName, Tile> = {
   rock: {
     width: 28,
     height: 22,
-    marks: [dash(3, 3, 9, 8), dash(9, 3, 3, 8), dash(16, 5, 25, 5), dash(4, 16, 13, 16), dash(18, 13, 24, 18), dash(24, 13, 18, 18)],
+    marks: [
+      dash(3, 3, 9, 8),
+      dash(9, 3, 3, 8),
+      dash(16, 5, 25, 5),
+      dash(4, 16, 13, 16),
+      dash(18, 13, 24, 18),
+      dash(24, 13, 18, 18),
+    ],
   },
   unknown: { width: 16, height: 16, marks: [] },
 };

@@ -37,14 +37,34 @@ export function planSection(width_px: number, em: number, depth_m: number, both:
     const ruler_x = 2.6 * em;
     const column_px = Math.max(3.2 * em, Math.min(8 * em, width_px * 0.26));
     const own_x = ruler_x + 0.8 * em;
-    return { height_px, depth_pxm, own_x, true_x: own_x, column_px, ruler_x, ownWords_x: own_x + column_px + gap, trueWords_x: 0, step_m };
+    return {
+      height_px,
+      depth_pxm,
+      own_x,
+      true_x: own_x,
+      column_px,
+      ruler_x,
+      ownWords_x: own_x + column_px + gap,
+      trueWords_x: 0,
+      step_m,
+    };
   }
   const middle = width_px / 2;
   const column_px = Math.max(2.8 * em, Math.min(8 * em, width_px * 0.15));
   const rulerHalf = 1.5 * em;
   const own_x = middle - rulerHalf - column_px;
   const true_x = middle + rulerHalf;
-  return { height_px, depth_pxm, own_x, true_x, column_px, ruler_x: middle, ownWords_x: own_x - gap, trueWords_x: true_x + column_px + gap, step_m };
+  return {
+    height_px,
+    depth_pxm,
+    own_x,
+    true_x,
+    column_px,
+    ruler_x: middle,
+    ownWords_x: own_x - gap,
+    trueWords_x: true_x + column_px + gap,
+    step_m,
+  };
 }
 
 export interface PlacedWords {

@@ -14,7 +14,7 @@ const MOST_DOTS = 220;
 function classOf(hole: ShownHole, pick: number): number {
   let sum = 0;
   for (let k = 0; k < hole.bed_frac.length; k++) {
-    sum += hole.bed_frac[k] ?? 0;
+    sum += hole.bed_frac[k];
     if (pick < sum) return k;
   }
   return hole.bed_frac.length - 1;
@@ -35,13 +35,16 @@ export function createBed(): Part {
       if (!memory(Math.round(hole.bed_m * 1000), Math.round(hole.depth_m * 1000)) && !fresh) return;
       pen.clear();
       const top_m = Math.max(0, hole.depth_m - hole.bed_m);
-      pen.poly(slicePolygon(hole, place, top_m, hole.depth_m)).fill(look.heap).stroke({ color: look.ink, width: 1 });
+      pen
+        .poly(slicePolygon(hole, place, top_m, hole.depth_m))
+        .fill(look.heap)
+        .stroke({ color: look.ink, width: 1 });
       const top = yOf(place, top_m);
       const bottom = yOf(place, hole.depth_m);
       let left_px2 = (bottom - top) * 2 * halfOf(place, radiusAt(hole, hole.depth_m)) * 0.5;
       for (let i = 0; i < MOST_DOTS && left_px2 > 0; i++) {
         const k = classOf(hole, scatter(i, 71));
-        const d = Math.max(1.2, grainSize_px(k, view.kit.grain_m[k] ?? 0, place.across_pxm));
+        const d = Math.max(1.2, grainSize_px(k, view.kit.grain_m[k], place.across_pxm));
         left_px2 -= d * d * 1.6;
         const y = top + d * 0.6 + (bottom - top - d * 1.2) * scatter(i, 72);
         const half = halfOf(place, radiusAt(hole, (y - place.ground_y) / place.depth_pxm)) - d * 0.6;

@@ -66,7 +66,20 @@ export function createBit(): Part {
 
   function drawShank({ look }: Scene, shank: number, tall: number): void {
     body
-      .poly([-shank, -tall * 1.35, shank, -tall * 1.35, shank, -tall * 0.5, shank * 0.55, -tall * 0.12, -shank * 0.55, -tall * 0.12, -shank, -tall * 0.5])
+      .poly([
+        -shank,
+        -tall * 1.35,
+        shank,
+        -tall * 1.35,
+        shank,
+        -tall * 0.5,
+        shank * 0.55,
+        -tall * 0.12,
+        -shank * 0.55,
+        -tall * 0.12,
+        -shank,
+        -tall * 0.5,
+      ])
       .fill(look.steelDark)
       .stroke({ color: look.ink, width: 1.1, join: 'round' });
     body.rect(-shank * 0.7, -tall * 1.3, shank * 0.4, tall * 0.8).fill({ color: look.steelLight, alpha: 0.5 });

@@ -1,6 +1,6 @@
 // Zoom, pan and "follow the bit": three numbers, kept so that the page always fills the picture.
 
-import type { Composition, } from './composition';
+import type { Composition } from './composition';
 import type { Camera } from './place';
 
 export const MOST_ZOOM = 10;

@@ -1,7 +1,7 @@
 // The returns: fluid from the mouth down the channel into the settling chamber, with the grains that it carries.
 
 import { Container, Graphics } from 'pixi.js';
-import { grainSize_px } from './grainSize';
+import { DENSER, grainSize_px } from './grainSize';
 import { fluidColour } from './palette';
 import { createMemory, type Part, type Scene } from './part';
 import { pitShape, type PitShape } from './pitShape';
@@ -62,11 +62,13 @@ export function createChannel(): Part {
       const rise = shape.channelFloorLeft - shape.channelFloorRight;
       const reach = Math.min(1, (shape.channelFloorLeft - y) / rise);
       const end = left + (shape.channelRight - left) * reach;
-      sheet.poly([left - 3, y, left - 3, shape.channelFloorLeft, end, shape.channelFloorLeft - rise * reach, end, y]).fill(colour);
+      sheet
+        .poly([left - 3, y, left - 3, shape.channelFloorLeft, end, shape.channelFloorLeft - rise * reach, end, y])
+        .fill(colour);
     }
   }
 
-  /** Grains by class, so many that they cover the share of the sheet that they take of the fluid. */
+  /** Grains by class, as dense as in the hole. */
   function drawGrains(view: CutawayView, scene: Scene): void {
     grains.clear();
     const share = running(view);
@@ -80,8 +82,8 @@ export function createChannel(): Part {
     const shift = ((run_m * place.bank_pxm) % long) / long;
     let drawn = 0;
     for (let k = 2; k < view.returns.grains_frac.length; k++) {
-      const d = grainSize_px(k, view.kit.grain_m[k] ?? 0, place.across_pxm);
-      const wanted = ((view.returns.grains_frac[k] ?? 0) * long * deep) / (0.785 * d * d);
+      const d = grainSize_px(k, view.kit.grain_m[k], place.across_pxm);
+      const wanted = (DENSER * view.returns.grains_frac[k] * long * deep) / (0.785 * d * d);
       // Less than one grain is drawn as one for that share of the places it could have.
       const count = Math.floor(wanted + scatter(Math.floor(run_m * 2), k));
       for (let i = 0; i < count && drawn < MOST_GRAINS; i++, drawn++) {

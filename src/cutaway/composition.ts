@@ -57,7 +57,7 @@ export function shownDepth_m(bottom_m: number): number {
 
 export function compose(m: Measures): Composition {
   const em = m.text_px;
-  const compact = m.width_px < 34 * em || m.height_px < 22 * em;
+  const compact = m.width_px < 42 * em || m.height_px < 24 * em;
   const edge = compact ? 4 : 14;
 
   // Columns at the right: words beside the log, the log, the ruler with its figures.

@@ -49,7 +49,15 @@ function cloudWord(fines_frac: number): string {
 }
 
 function loadWord(share_frac: number): string {
-  return key(share_frac < 0.0008 ? 'noGrains' : share_frac < 0.008 ? 'fewGrains' : share_frac < 0.03 ? 'someGrains' : 'manyGrains');
+  return key(
+    share_frac < 0.0008
+      ? 'noGrains'
+      : share_frac < 0.008
+        ? 'fewGrains'
+        : share_frac < 0.03
+          ? 'someGrains'
+          : 'manyGrains',
+  );
 }
 
 const flowing = (view: CutawayView): boolean => view.pump.flow_m3s > 0;
@@ -58,13 +66,13 @@ const flowing = (view: CutawayView): boolean => view.pump.flow_m3s > 0;
 export function sandShare(hole: ShownHole): number {
   let sum = 0;
   const classes = hole.bed_frac.length;
-  for (let k = 2; k < classes; k++) for (let i = 0; i < hole.cells; i++) sum += hole.solids_frac[k * hole.stride + i] ?? 0;
+  for (let k = 2; k < classes; k++) for (let i = 0; i < hole.cells; i++) sum += hole.solids_frac[k * hole.stride + i];
   return hole.cells > 0 ? sum / hole.cells : 0;
 }
 
 function finesShare(hole: ShownHole): number {
   let sum = 0;
-  for (let k = 0; k < 2; k++) for (let i = 0; i < hole.cells; i++) sum += hole.solids_frac[k * hole.stride + i] ?? 0;
+  for (let k = 0; k < 2; k++) for (let i = 0; i < hole.cells; i++) sum += hole.solids_frac[k * hole.stride + i];
   return hole.cells > 0 ? sum / hole.cells : 0;
 }
 
@@ -81,10 +89,11 @@ function tellStem(view: CutawayView): Description {
 function tellBit(view: CutawayView): Description {
   const { stem, hole } = view;
   const data = { depth: round(stem.bit_m, 0.05) };
-  if (hole && hole.bed_m > 0.02 && stem.bit_m > hole.depth_m - hole.bed_m + 0.01) return { thing: 'bit', key: key('bitBuried'), data };
+  if (stem.sinking_ms > 0.0003 && stem.turning) return { thing: 'bit', key: key('bitCutting'), data };
+  const buried_m = hole ? stem.bit_m - (hole.depth_m - hole.bed_m) : 0;
+  if (buried_m > 0.03) return { thing: 'bit', key: key('bitBuried'), data };
   const off_m = stem.bottom_m - stem.bit_m;
   if (off_m > 0.04) return { thing: 'bit', key: key('bitOff'), data: { ...data, cm: Math.round(off_m * 100) } };
-  if (stem.sinking_ms > 0.0003 && stem.turning) return { thing: 'bit', key: key('bitCutting'), data };
   return { thing: 'bit', key: key('bitOn'), data };
 }
 
@@ -102,7 +111,7 @@ function tellReturns(view: CutawayView): Description {
   const { share_frac, fines_frac, grains_frac } = view.returns;
   if (!flowing(view) || share_frac < 0.02) return { thing: 'channel', key: key('channelDry') };
   let grains = 0;
-  for (let k = 2; k < grains_frac.length; k++) grains += grains_frac[k] ?? 0;
+  for (let k = 2; k < grains_frac.length; k++) grains += grains_frac[k];
   const state = share_frac > 0.85 ? 'channelFull' : share_frac > 0.4 ? 'channelPart' : 'channelLittle';
   return { thing: 'channel', key: key(state), data: { cloud: cloudWord(fines_frac), load: loadWord(grains) } };
 }
@@ -143,7 +152,9 @@ export function describe(view: CutawayView, thing: Thing): Description | null {
     case 'suction':
       return chamber('suction', pit.suction);
     case 'heap':
-      return pit.settling.deposit_m > 0.005 ? { thing, key: key('heap'), data: { cm: cm(pit.settling.deposit_m) } } : null;
+      return pit.settling.deposit_m > 0.005
+        ? { thing, key: key('heap'), data: { cm: cm(pit.settling.deposit_m) } }
+        : null;
     case 'strainer':
       return tellStrainer(view);
     case 'pump':

@@ -1,7 +1,7 @@
 // Grains as points that drift: how many there are follows the state, where they go follows the speed of fluid and
 // fall. No drawing here, so that it can be tested without a screen.
 
-import { grainSize_px } from './grainSize';
+import { DENSER, grainSize_px } from './grainSize';
 import { radiusAt } from './holeShape';
 import { scatter } from './scatter';
 import type { CutawayView, ShownHole } from './shown';
@@ -17,7 +17,7 @@ export interface Drift {
   /** Number that a grain keeps for life: its look. */
   readonly mark: Int32Array;
   next: number;
-  /** How many grains of the fluid one drawn grain stands for, by area; 1 where the room suffices. */
+  /** How many grains that should be drawn one drawn grain stands for; 1 where the room suffices. */
   thinning: number;
 }
 
@@ -39,10 +39,10 @@ export function createDrift(room: number): Drift {
 
 function remove(drift: Drift, i: number): void {
   const last = --drift.count;
-  drift.depth_m[i] = drift.depth_m[last] ?? 0;
-  drift.across[i] = drift.across[last] ?? 0;
-  drift.sizeClass[i] = drift.sizeClass[last] ?? 0;
-  drift.mark[i] = drift.mark[last] ?? 0;
+  drift.depth_m[i] = drift.depth_m[last];
+  drift.across[i] = drift.across[last];
+  drift.sizeClass[i] = drift.sizeClass[last];
+  drift.mark[i] = drift.mark[last];
 }
 
 function add(drift: Drift, k: number, depth_m: number): void {
@@ -56,14 +56,14 @@ function add(drift: Drift, k: number, depth_m: number): void {
   drift.mark[i] = mark;
 }
 
-/** Drawn area of the fluid in a cell, px2: the gap between steel and wall, or the whole width below the bit. */
-function cellArea_px2(hole: ShownHole, i: number, view: CutawayView, depth_pxm: number, across_pxm: number): number {
+/** Drawn area of the fluid in a cell, the gap between steel and wall or the whole width below the bit, times DENSER, px2. */
+function grainField_px2(hole: ShownHole, i: number, view: CutawayView, depth_pxm: number, across_pxm: number): number {
   const middle_m = (i + 0.5) * hole.dz_m;
   const steel_m = middle_m < view.stem.bit_m ? view.kit.rodOutside_m / 2 : 0;
-  const wide_px = 2 * Math.max(0, (hole.radius_m[i] ?? 0) - steel_m) * across_pxm;
+  const wide_px = 2 * Math.max(0, hole.radius_m[i] - steel_m) * across_pxm;
   const bottom_m = Math.min((i + 1) * hole.dz_m, hole.depth_m - hole.bed_m);
   const top_m = Math.max(i * hole.dz_m, hole.level_m);
-  return bottom_m > top_m ? wide_px * (bottom_m - top_m) * depth_pxm : 0;
+  return bottom_m > top_m ? DENSER * wide_px * (bottom_m - top_m) * depth_pxm : 0;
 }
 
 const wanted = new Float64Array(2048);
@@ -71,7 +71,7 @@ const present = new Int32Array(2048);
 
 /**
  * Brings the number of grains of every class into line with the state: the share of the drawn fluid that grains cover
- * is the share of the fluid's volume that they take. Shortfall and surplus are carried from cell to cell upwards, so
+ * is DENSER times the share of the fluid's volume that they take. Shortfall and surplus are carried from cell to cell upwards, so
  * that even a class with less than one grain a cell has its true number over the whole hole.
  */
 export function reconcile(drift: Drift, view: CutawayView, depth_pxm: number, across_pxm: number): void {
@@ -83,24 +83,27 @@ export function reconcile(drift: Drift, view: CutawayView, depth_pxm: number, ac
   const cells = Math.min(hole.cells, wanted.length);
   let total = 0;
   for (let k = FIRST_CLASS; k < view.kit.grain_m.length; k++) {
-    const d = grainSize_px(k, view.kit.grain_m[k] ?? 0, across_pxm);
+    const d = grainSize_px(k, view.kit.grain_m[k], across_pxm);
     for (let i = 0; i < cells; i++) {
-      const share = hole.solids_frac[k * hole.stride + i] ?? 0;
-      if (share > 0) total += (share * cellArea_px2(hole, i, view, depth_pxm, across_pxm)) / (0.785 * d * d);
+      const share = hole.solids_frac[k * hole.stride + i];
+      if (share > 0) total += (share * grainField_px2(hole, i, view, depth_pxm, across_pxm)) / (0.785 * d * d);
     }
   }
   drift.thinning = Math.max(1, total / (drift.room * 0.92));
   for (let k = FIRST_CLASS; k < view.kit.grain_m.length; k++) {
-    const d = grainSize_px(k, view.kit.grain_m[k] ?? 0, across_pxm);
+    const d = grainSize_px(k, view.kit.grain_m[k], across_pxm);
     present.fill(0, 0, cells);
     for (let g = 0; g < drift.count; g++) {
       if (drift.sizeClass[g] !== k) continue;
-      const i = Math.floor((drift.depth_m[g] ?? 0) / hole.dz_m);
-      if (i >= 0 && i < cells) present[i] = (present[i] ?? 0) + 1;
+      const i = Math.floor(drift.depth_m[g] / hole.dz_m);
+      if (i >= 0 && i < cells) present[i] = present[i] + 1;
     }
     for (let i = 0; i < cells; i++) {
-      const share = hole.solids_frac[k * hole.stride + i] ?? 0;
-      wanted[i] = share > 0 ? (share * cellArea_px2(hole, i, view, depth_pxm, across_pxm)) / (0.785 * d * d * drift.thinning) : 0;
+      const share = hole.solids_frac[k * hole.stride + i];
+      wanted[i] =
+        share > 0
+          ? (share * grainField_px2(hole, i, view, depth_pxm, across_pxm)) / (0.785 * d * d * drift.thinning)
+          : 0;
     }
     settle(drift, hole, k, cells);
   }
@@ -110,7 +113,7 @@ export function reconcile(drift: Drift, view: CutawayView, depth_pxm: number, ac
 function settle(drift: Drift, hole: ShownHole, k: number, cells: number): void {
   let gap = 0;
   for (let i = cells - 1; i >= 0; i--) {
-    gap += (wanted[i] ?? 0) - (present[i] ?? 0);
+    gap += wanted[i] - present[i];
     while (gap >= 1 && drift.count < drift.room) {
       const at = scatter(drift.next, 3);
       add(drift, k, Math.min((i + at) * hole.dz_m, hole.depth_m - hole.bed_m));
@@ -123,7 +126,7 @@ function settle(drift: Drift, hole: ShownHole, k: number, cells: number): void {
 function removeFrom(drift: Drift, hole: ShownHole, k: number, cell: number, most: number): number {
   let removed = 0;
   for (let g = drift.count - 1; g >= 0 && removed < most; g--) {
-    if (drift.sizeClass[g] !== k || Math.floor((drift.depth_m[g] ?? 0) / hole.dz_m) !== cell) continue;
+    if (drift.sizeClass[g] !== k || Math.floor(drift.depth_m[g] / hole.dz_m) !== cell) continue;
     remove(drift, g);
     removed++;
   }
@@ -136,10 +139,10 @@ export function advance(drift: Drift, view: CutawayView, time_s: number): void {
   if (!hole) return;
   const bottom_m = hole.depth_m - hole.bed_m;
   for (let g = drift.count - 1; g >= 0; g--) {
-    const k = drift.sizeClass[g] ?? 0;
-    const at_m = drift.depth_m[g] ?? 0;
+    const k = drift.sizeClass[g];
+    const at_m = drift.depth_m[g];
     const i = Math.max(0, Math.min(hole.cells - 1, Math.floor(at_m / hole.dz_m)));
-    const up_ms = (hole.up_ms[i] ?? 0) - (hole.slip_ms[k * hole.stride + i] ?? 0);
+    const up_ms = hole.up_ms[i] - hole.slip_ms[k * hole.stride + i];
     const depth_m = at_m - up_ms * time_s;
     if (depth_m <= hole.level_m || depth_m > bottom_m) remove(drift, g);
     else drift.depth_m[g] = depth_m;
@@ -147,10 +150,17 @@ export function advance(drift: Drift, view: CutawayView, time_s: number): void {
 }
 
 /** Where a grain stands across the hole, px from the axis. */
-export function acrossOf_px(drift: Drift, g: number, view: CutawayView, hole: ShownHole, size_px: number, across_pxm: number): number {
-  const depth_m = drift.depth_m[g] ?? 0;
+export function acrossOf_px(
+  drift: Drift,
+  g: number,
+  view: CutawayView,
+  hole: ShownHole,
+  size_px: number,
+  across_pxm: number,
+): number {
+  const depth_m = drift.depth_m[g];
   const wall_px = radiusAt(hole, depth_m) * across_pxm - size_px / 2 - 1;
-  const u = drift.across[g] ?? 0;
+  const u = drift.across[g];
   if (depth_m > view.stem.bit_m) return u * Math.max(0, wall_px);
   const steel_px = (view.kit.rodOutside_m / 2) * across_pxm + size_px / 2 + 0.5;
   const side = u < 0 ? -1 : 1;

@@ -36,18 +36,36 @@ export function createDrive(): Part {
       .moveTo(rod + 11 * u, -drive * 0.45 + 7.5 * u)
       .lineTo(rod + 18 * u, -drive * 0.45 + 9.5 * u)
       .stroke({ color: view.stem.turning ? look.accent : look.steelLight, width: Math.max(1.6, 3 * u), cap: 'round' });
-    pen.rect(-rod * 0.8, -5 * u, rod * 1.6, 6 * u).fill(look.steelDark).stroke(line);
-    pen.roundRect(-rod - 8 * u, -drive, 2 * rod + 16 * u, drive - 4 * u, 5 * u).fill(look.body).stroke(line);
+    pen
+      .rect(-rod * 0.8, -5 * u, rod * 1.6, 6 * u)
+      .fill(look.steelDark)
+      .stroke(line);
+    pen
+      .roundRect(-rod - 8 * u, -drive, 2 * rod + 16 * u, drive - 4 * u, 5 * u)
+      .fill(look.body)
+      .stroke(line);
     for (let i = -1; i <= 1; i++) {
       pen.moveTo(i * 5 * u - 3 * u, -drive + 6 * u).lineTo(i * 5 * u + 3 * u, -drive + 6 * u);
       pen.moveTo(i * 5 * u - 3 * u, -drive + 10 * u).lineTo(i * 5 * u + 3 * u, -drive + 10 * u);
     }
     pen.stroke({ color: look.bodyDark, width: Math.max(1, 1.4 * u) });
     // Swivel: body, inlet with the gooseneck to the hose, bail above.
-    pen.rect(-13 * u, -drive - swivel * 0.72, 10 * u, swivel * 0.44).fill(look.steel).stroke(line);
-    pen.rect(-18 * u, -drive - swivel * 0.82, 6 * u, swivel * 0.62).fill(look.steelDark).stroke(line);
-    pen.roundRect(-9 * u, -drive - swivel, 18 * u, swivel, 3 * u).fill(look.steelLight).stroke(line);
-    pen.rect(-11 * u, -drive - 5 * u, 22 * u, 5 * u).fill(look.steelDark).stroke(line);
+    pen
+      .rect(-13 * u, -drive - swivel * 0.72, 10 * u, swivel * 0.44)
+      .fill(look.steel)
+      .stroke(line);
+    pen
+      .rect(-18 * u, -drive - swivel * 0.82, 6 * u, swivel * 0.62)
+      .fill(look.steelDark)
+      .stroke(line);
+    pen
+      .roundRect(-9 * u, -drive - swivel, 18 * u, swivel, 3 * u)
+      .fill(look.steelLight)
+      .stroke(line);
+    pen
+      .rect(-11 * u, -drive - 5 * u, 22 * u, 5 * u)
+      .fill(look.steelDark)
+      .stroke(line);
     pen
       .moveTo(-6 * u, -drive - swivel)
       .quadraticCurveTo(0, -drive - swivel - 14 * u, 6 * u, -drive - swivel)

@@ -32,18 +32,30 @@ export function createGrainKey(): Part {
       if (!fresh) return;
       labels.open('grainKey');
       const step = place.text_px * 1.4;
-      const foot = place.height_px - place.text_px * 5.6;
+      const foot = place.height_px - place.text_px * 6.9;
       const head = foot - step * (CLASSES.length + 1);
       const low = place.ground_y + view.pit.suction.depth_m * place.bank_pxm + 20;
       const bandLow = place.ground_y + (view.neighbours?.bottom_m ?? 0) * place.depth_pxm + 10;
       const room_px = place.hole_x - halfOf(place, view.kit.bit_m / 2) * 2.3 - 60;
-      layer.visible = view.hole !== null && !view.layers && !place.compact && place.zoom === 1 && head - step > Math.max(low, bandLow) && room_px > place.text_px * 8;
+      layer.visible =
+        view.hole !== null &&
+        !view.layers &&
+        !place.compact &&
+        place.zoom === 1 &&
+        head - step > Math.max(low, bandLow) &&
+        room_px > place.text_px * 8;
       if (layer.visible) {
         const x = 28;
-        labels.put('head', t('cutaway.grainKey'), 20, head - step * 0.2, { tone: 'quiet', italic: true, size: 0.92, halo: look.closed, room_px });
+        labels.put('head', t('cutaway.grainKey'), 20, head - step * 0.2, {
+          tone: 'quiet',
+          italic: true,
+          size: 0.92,
+          halo: look.closed,
+          room_px,
+        });
         CLASSES.forEach(([k, name], row) => {
           const y = Math.round(head + step * (row + 0.8));
-          const size = grainSize_px(k, view.kit.grain_m[k] ?? 0, place.across_pxm);
+          const size = grainSize_px(k, view.kit.grain_m[k], place.across_pxm);
           grains[row]?.forEach((grain, i) => {
             const stone = size >= STONE_FROM_px;
             const set = stone ? textures.stones : textures.specks;
@@ -58,7 +70,12 @@ export function createGrainKey(): Part {
         stroke.clear();
         for (const dx of [0, 11, 22]) stroke.moveTo(x + dx, y - 5 + (dx % 2) * 3).lineTo(x + dx, y + 4);
         stroke.stroke({ color: look.streak, width: 1.6, cap: 'round' });
-        labels.put('fluid', t('cutaway.grainKeyFluid'), x + 34, y, { tone: 'quiet', size: 0.92, halo: look.closed, room_px });
+        labels.put('fluid', t('cutaway.grainKeyFluid'), x + 34, y, {
+          tone: 'quiet',
+          size: 0.92,
+          halo: look.closed,
+          room_px,
+        });
       }
       labels.close();
     },

@@ -27,9 +27,9 @@ export function createGrains(): Part {
         sprites.push(sprite);
         layer.addChild(sprite);
       }
-      const k = drift.sizeClass[g] ?? 0;
-      const mark = drift.mark[g] ?? 0;
-      const size = grainSize_px(k, view.kit.grain_m[k] ?? 0, scene.place.across_pxm);
+      const k = drift.sizeClass[g];
+      const mark = drift.mark[g];
+      const size = grainSize_px(k, view.kit.grain_m[k], scene.place.across_pxm);
       const { stones, specks } = scene.textures;
       const stone = size >= STONE_FROM_px;
       const texture = stone ? stones[mark % stones.length] : specks[mark % specks.length];
@@ -38,7 +38,7 @@ export function createGrains(): Part {
       sprite.rotation = stone ? mark : 0;
       sprite.position.set(
         scene.place.hole_x + acrossOf_px(drift, g, view, hole, size, scene.place.across_pxm),
-        yOf(scene.place, drift.depth_m[g] ?? 0),
+        yOf(scene.place, drift.depth_m[g]),
       );
       sprite.visible = true;
     }

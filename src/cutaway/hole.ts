@@ -21,7 +21,7 @@ export function createHole(): Part {
 
   function finesOf(hole: ShownHole, cell: number): number {
     let sum = 0;
-    for (let k = 0; k < FINE_CLASSES; k++) sum += hole.solids_frac[k * hole.stride + cell] ?? 0;
+    for (let k = 0; k < FINE_CLASSES; k++) sum += hole.solids_frac[k * hole.stride + cell];
     return sum;
   }
 
@@ -57,7 +57,7 @@ export function createHole(): Part {
       if (i < hole.cells && colours[i] === colours[start]) continue;
       const top_m = Math.max(level_m, start * hole.dz_m);
       const bottom_m = Math.min(hole.depth_m, i * hole.dz_m);
-      if (bottom_m > top_m) fluid.poly(slicePolygon(hole, place, top_m, bottom_m)).fill(colours[start] ?? 0);
+      if (bottom_m > top_m) fluid.poly(slicePolygon(hole, place, top_m, bottom_m)).fill(colours[start]);
       start = i;
     }
     if (level_m > 0.01) {
@@ -77,9 +77,9 @@ export function createHole(): Part {
     const half = points.length / 2;
     const side = (from: number, to: number, shift: number): void => {
       for (let i = from; i < to; i += 2) {
-        const x = (points[i] ?? 0) + shift;
-        if (i === from) wall.moveTo(x, points[i + 1] ?? 0);
-        else wall.lineTo(x, points[i + 1] ?? 0);
+        const x = points[i] + shift;
+        if (i === from) wall.moveTo(x, points[i + 1]);
+        else wall.lineTo(x, points[i + 1]);
       }
     };
     // A shade along both walls gives the tube its roundness.
@@ -103,7 +103,7 @@ export function createHole(): Part {
       if (!hole) return;
       const recoloured = recolour(view, hole, scene);
       let sum = 0;
-      for (let i = 0; i < hole.cells; i++) sum += (hole.radius_m[i] ?? 0) * (1 + i * 0.01);
+      for (let i = 0; i < hole.cells; i++) sum += hole.radius_m[i] * (1 + i * 0.01);
       const reshaped = wallMemory(Math.round(hole.depth_m * 1000), Math.round(sum * 1e6), hole.cells);
       if (recoloured || reshaped || scene.fresh) drawFluid(hole, scene);
       if (reshaped || scene.fresh) drawWall(hole, scene);
@@ -112,7 +112,7 @@ export function createHole(): Part {
       const { hole } = view;
       if (!hole || y < place.ground_y || y > yOf(place, hole.depth_m) + 2) return null;
       const i = Math.min(hole.cells - 1, Math.max(0, Math.floor((y - place.ground_y) / place.depth_pxm / hole.dz_m)));
-      const half = halfOf(place, hole.radius_m[i] ?? 0);
+      const half = halfOf(place, hole.radius_m[i]);
       if (Math.abs(x - place.hole_x) > half + 3) return null;
       return y < yOf(place, hole.level_m) ? 'air' : 'fluid';
     },

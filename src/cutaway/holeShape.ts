@@ -10,7 +10,7 @@ export function radiusAt(hole: ShownHole, depth_m: number): number {
   const i = Math.max(0, Math.min(last, Math.floor(at)));
   const j = Math.min(last, i + 1);
   const share = Math.max(0, Math.min(1, at - i));
-  const a = hole.radius_m[i] ?? 0;
+  const a = hole.radius_m[i];
   return a + ((hole.radius_m[j] ?? a) - a) * share;
 }
 
@@ -35,11 +35,11 @@ export function slicePolygon(hole: ShownHole, place: Place, top_m: number, botto
   const count = cornersInto(corners, hole, top_m, bottom_m);
   const points: number[] = [];
   for (let i = 0; i < count; i++) {
-    const depth_m = corners[i] ?? 0;
+    const depth_m = corners[i];
     points.push(place.hole_x - halfOf(place, radiusAt(hole, depth_m)), Math.round(yOf(place, depth_m)));
   }
   for (let i = count - 1; i >= 0; i--) {
-    const depth_m = corners[i] ?? 0;
+    const depth_m = corners[i];
     points.push(place.hole_x + halfOf(place, radiusAt(hole, depth_m)), Math.round(yOf(place, depth_m)));
   }
   return points;

@@ -63,7 +63,14 @@ export function createHoses(): Part {
     },
     move(view, scene) {
       const { pump, pit } = view;
-      if (memory(scene.bit_m, view.stem.rods, Math.round(pump.throttle_frac * 20) + (pump.flow_m3s > 0 ? 100 : 0), pit.strainer_m)) {
+      if (
+        memory(
+          scene.bit_m,
+          view.stem.rods,
+          Math.round(pump.throttle_frac * 20) + (pump.flow_m3s > 0 ? 100 : 0),
+          pit.strainer_m,
+        )
+      ) {
         redraw(view, scene);
       }
     },

@@ -4,13 +4,13 @@
 import { Container } from 'pixi.js';
 import { groundInk } from '../charts/patterns';
 import { createCamera, followBit, panCamera, zoomCamera } from './camera';
-import { compose, shownDepth_m, type Composition } from './composition';
+import type { Composition } from './composition';
 import type { Description } from './describe';
 import { createLabels } from './labels';
 import { createMotion } from './motion';
 import { paletteFor } from './palette';
+import { pageFor, samePage } from './page';
 import type { Scene } from './part';
-import { sideLength_m } from './pitShape';
 import { placeOf } from './place';
 import { listenTo } from './pointer';
 import { createDrawer, resolutionHere, type RendererKind } from './renderer';
@@ -48,9 +48,6 @@ export interface Cutaway {
 }
 
 const KEPT_FRAMES = 120;
-const LABEL_SHARE = 0.8;
-const LABEL_SHARE_COMPACT = 0.72;
-const COMPACT_BELOW_px = 480;
 
 export async function mountCutaway(host: HTMLElement, options: CutawayOptions): Promise<Cutaway> {
   const canvas = document.createElement('canvas');
@@ -75,31 +72,6 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
   let frame = 0;
   let last_ms = 0;
 
-  function textSize_px(): number {
-    const root_px = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
-    const small = host.clientWidth < COMPACT_BELOW_px || host.clientHeight < COMPACT_BELOW_px * 0.7;
-    return root_px * (small ? LABEL_SHARE_COMPACT : LABEL_SHARE);
-  }
-
-  function composePage(now: CutawayView): Composition {
-    const { stem, kit, pit } = now;
-    const above_m = stem.rods * kit.rodLength_m - stem.bit_m;
-    return compose({
-      width_px: Math.max(160, host.clientWidth),
-      height_px: Math.max(120, host.clientHeight),
-      text_px: textSize_px(),
-      shown_m: shownDepth_m(Math.max(stem.bottom_m, now.hole?.depth_m ?? 0)),
-      above_m: Math.max(1, Math.ceil(above_m / kit.rodLength_m - 0.08)) * kit.rodLength_m + 0.1,
-      bit_m: kit.bit_m,
-      suctionLength_m: sideLength_m(pit.suction),
-      settlingLength_m: sideLength_m(pit.settling),
-      pitDepth_m: Math.max(pit.suction.depth_m, pit.settling.depth_m),
-    });
-  }
-
-  const same = (a: Composition, b: Composition): boolean =>
-    a.width_px === b.width_px && a.height_px === b.height_px && a.text_px === b.text_px && a.depth_pxm === b.depth_pxm && a.ground_y === b.ground_y;
-
   function dress(): Scene {
     const wanted = document.documentElement.dataset['theme'] ?? 'paper';
     if (scene && wanted === theme) return scene;
@@ -108,7 +80,7 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
     const ink = groundInk(theme);
     const old = scene?.textures;
     const made: Scene = {
-      place: scene?.place ?? placeOf(composePage(view as CutawayView), camera),
+      place: scene?.place ?? placeOf(pageFor(view as CutawayView, host), camera),
       look,
       ink,
       textures: createTextures(look, ink),
@@ -128,8 +100,8 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
   function prepare(now: CutawayView): Scene {
     const ready = dress();
     scene = ready;
-    const wanted = composePage(now);
-    if (!page || !same(page, wanted)) {
+    const wanted = pageFor(now, host);
+    if (!page || !samePage(page, wanted)) {
       if (!page || page.width_px !== wanted.width_px || page.height_px !== wanted.height_px) {
         drawer.resize(wanted.width_px, wanted.height_px);
       }

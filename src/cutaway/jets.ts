@@ -37,7 +37,10 @@ export function createJets(): Part {
       pen
         .poly([x - wide * 0.6, y, x + wide * 0.6, y, tip + wide * 1.7, y + long, tip - wide * 1.7, y + long])
         .fill({ color: look.jet, alpha: alpha * 0.8 });
-      pen.moveTo(x, y).lineTo(tip, y + long * 0.85).stroke({ color: look.jet, width: wide, alpha, cap: 'round' });
+      pen
+        .moveTo(x, y)
+        .lineTo(tip, y + long * 0.85)
+        .stroke({ color: look.jet, width: wide, alpha, cap: 'round' });
       if (!hits) continue;
       const end = y + long;
       pen

@@ -24,7 +24,7 @@ const LONGEST_TRAVEL_m = 1.2;
 function fastestRise_ms(view: CutawayView): number {
   const { hole } = view;
   let fastest = 0;
-  if (hole) for (let i = 0; i < hole.cells; i++) fastest = Math.max(fastest, hole.up_ms[i] ?? 0);
+  if (hole) for (let i = 0; i < hole.cells; i++) fastest = Math.max(fastest, hole.up_ms[i]);
   return fastest;
 }
 

@@ -34,24 +34,28 @@ export function createNeighbours(): Part {
       band.stroke({ color: look.waterText, width: 1.3, alpha: 0.8 });
       const inside = bottom - top > place.text_px * 1.4;
       const data = { top: levels.top_m, bottom: levels.bottom_m };
-      const words = place.compact ? t('cutaway.neighboursShort', data) : t('cutaway.neighbours', data);
+      const short = t('cutaway.neighboursShort', data);
+      const words = place.compact ? short : t('cutaway.neighbours', data);
       // Names of opened layers stand at the left: there the words keep to the foot and the right end of the band.
       const aside = view.layers !== null;
       const y = aside ? bottom - place.text_px * 0.8 : inside ? (top + bottom) / 2 : bottom + place.text_px * 0.8;
-      labels.put('neighbours', words, aside ? right - 6 : place.compact ? 5 : 20, y, {
+      const how = {
         tone: 'water',
         italic: true,
         ax: aside ? 1 : 0,
-        halo: view.layers ? look.paper : inside ? undefined : look.closed,
+        halo: aside ? look.paper : inside ? undefined : look.closed,
         room_px: right - left - 10,
-      });
+      } as const;
+      const x = aside ? right - 6 : place.compact ? 5 : 20;
+      if (labels.put('neighbours', words, x, y, how) === 0) labels.put('neighbours', short, x, y, how);
       labels.close();
     },
     thingAt(view, { place }, x, y) {
       const levels = view.neighbours;
       if (!levels) return null;
       const [left, right] = edges(place, view.kit.bit_m);
-      const inside = x >= left && x <= right && y >= yOf(place, levels.top_m) - 3 && y <= yOf(place, levels.bottom_m) + 3;
+      const inside =
+        x >= left && x <= right && y >= yOf(place, levels.top_m) - 3 && y <= yOf(place, levels.bottom_m) + 3;
       return inside && halfOf(place, 1) > 0 ? 'neighbours' : null;
     },
   };

@@ -32,7 +32,8 @@ export function createNominal(): Part {
     thingAt(view, { place }, x, y) {
       if (view.hole) return null;
       const half = halfOf(place, view.kit.bit_m / 2);
-      const inside = Math.abs(x - place.hole_x) < half + 3 && y > place.ground_y && y < yOf(place, view.stem.bottom_m) + 3;
+      const inside =
+        Math.abs(x - place.hole_x) < half + 3 && y > place.ground_y && y < yOf(place, view.stem.bottom_m) + 3;
       return inside ? 'nominal' : null;
     },
   };

@@ -25,13 +25,19 @@ export function createOwnLog(): Part {
     const done_m = view.ownLog.reduce((deepest, one) => Math.max(deepest, one.to_m), 0);
     const blankTop = Math.max(0, yOf(place, done_m));
     if (reached - blankTop > text_px * 1.6) {
-      labels.put('notLogged', t('cutaway.notLogged'), log_x + log_px / 2, Math.min(blankTop + text_px * 1.2, (blankTop + reached) / 2), {
-        tone: 'quiet',
-        italic: true,
-        ax: 0.5,
-        size: 0.92,
-        room_px: log_px - 4,
-      });
+      labels.put(
+        'notLogged',
+        t('cutaway.notLogged'),
+        log_x + log_px / 2,
+        Math.min(blankTop + text_px * 1.2, (blankTop + reached) / 2),
+        {
+          tone: 'quiet',
+          italic: true,
+          ax: 0.5,
+          size: 0.92,
+          room_px: log_px - 4,
+        },
+      );
     }
     dashedLine(lines, log_x, Math.max(0, reached), log_x, height_px, 3, 4);
     dashedLine(lines, log_x + log_px, Math.max(0, reached), log_x + log_px, height_px, 3, 4);

@@ -44,7 +44,14 @@ export interface Palette {
   line_px: number;
 }
 
-const MUDS = { brown: '#9b7446', grey: '#88837a', yellow: '#b48e3c', red: '#a05c3c', black: '#574a3f', pale: '#c9b891' };
+const MUDS = {
+  brown: '#9b7446',
+  grey: '#88837a',
+  yellow: '#b48e3c',
+  red: '#a05c3c',
+  black: '#574a3f',
+  pale: '#c9b891',
+};
 
 const PAPER: Palette = {
   ink: '#22303a',

@@ -41,7 +41,7 @@ export function createMemory(size: number): (...now: number[]) => boolean {
   return (...now) => {
     let changed = false;
     for (let i = 0; i < size; i++) {
-      const value = now[i] ?? 0;
+      const value = now[i];
       if (before[i] !== value) {
         before[i] = value;
         changed = true;

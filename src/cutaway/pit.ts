@@ -1,6 +1,7 @@
 // The two-chamber pit: real levels, colour of the fluid, sand heap and floor, strainer at its true height, stick gauge.
 
 import { Container, Graphics } from 'pixi.js';
+import { DENSER } from './grainSize';
 import { fluidColour, type Palette } from './palette';
 import { createMemory, type Part, type Scene } from './part';
 import { pitShape, wallX, type ChamberShape, type PitShape } from './pitShape';
@@ -75,7 +76,16 @@ function drawCut(pen: Graphics, shape: PitShape, { look }: Scene): void {
   pen.poly(chamberPath(settling, settling.rim)).fill(look.cut);
   pen.poly(chamberPath(suction, suction.rim)).fill(look.cut);
   pen
-    .poly([suction.right - 2, suction.rim, suction.right - 2, shape.notch, settling.left + 2, shape.notch, settling.left + 2, suction.rim])
+    .poly([
+      suction.right - 2,
+      suction.rim,
+      suction.right - 2,
+      shape.notch,
+      settling.left + 2,
+      shape.notch,
+      settling.left + 2,
+      suction.rim,
+    ])
     .fill(look.cut);
   pen
     .poly([
@@ -151,15 +161,17 @@ function drawHeap(pen: Graphics, box: ChamberShape, chamber: ShownChamber, { loo
     if (top > box.floor - 3) continue;
     const y = top + (box.floor - 2 - top) * scatter(i, 23);
     const left = wallX(box, y, -1) + 2;
-    pen.circle(left + (wallX(box, y, 1) - 4 - left) * s, y, 0.5 + 0.7 * scatter(i, 24)).fill({ color: look.grainLine, alpha: 0.6 });
+    pen
+      .circle(left + (wallX(box, y, 1) - 4 - left) * s, y, 0.5 + 0.7 * scatter(i, 24))
+      .fill({ color: look.grainLine, alpha: 0.6 });
   }
 }
 
-/** Sand still in suspension, by area: the share of the picture that is grains is the share of the fluid that is sand. */
+/** Sand still in suspension, as dense as in the hole. */
 function drawSand(pen: Graphics, box: ChamberShape, chamber: ShownChamber, { look }: Scene, row: number): void {
   const area_px = (box.right - box.left) * Math.max(0, box.deposit - box.fluid);
   const r = 0.9;
-  const count = Math.min(240, Math.round((area_px * chamber.sand_frac) / (Math.PI * r * r)));
+  const count = Math.min(240, Math.round((DENSER * area_px * chamber.sand_frac) / (Math.PI * r * r)));
   for (let i = 0; i < count; i++) {
     const y = box.fluid + 3 + (box.deposit - box.fluid - 5) * scatter(i, row);
     const left = wallX(box, y, -1) + 3;
@@ -190,7 +202,10 @@ function drawStick(pen: Graphics, box: ChamberShape, { look, place }: Scene): vo
   const width = Math.max(3.5, 0.055 * place.bank_pxm);
   const x = box.left + (box.right - box.left) * 0.8;
   const top = box.rim - 0.22 * place.bank_pxm;
-  pen.rect(x, top, width, box.floor - top).fill(look.notLogged).stroke({ color: look.ink, width: 1 });
+  pen
+    .rect(x, top, width, box.floor - top)
+    .fill(look.notLogged)
+    .stroke({ color: look.ink, width: 1 });
   const step = 0.1 * place.bank_pxm;
   for (let i = 0; top + 4 + i * step < box.floor - 2; i++) {
     const y = top + 4 + i * step;
@@ -204,7 +219,10 @@ function drawStrainer(pen: Graphics, shape: PitShape, blocked_frac: number, { lo
   const h = Math.max(9, 0.17 * place.bank_pxm);
   const x = shape.strainer_x - w / 2;
   const y = shape.strainer_y - h;
-  pen.roundRect(x, y, w, h, w * 0.18).fill(look.steelLight).stroke({ color: look.ink, width: 1.2 });
+  pen
+    .roundRect(x, y, w, h, w * 0.18)
+    .fill(look.steelLight)
+    .stroke({ color: look.ink, width: 1.2 });
   const rows = 4;
   for (let r = 1; r < rows; r++) pen.moveTo(x + 1, y + (h * r) / rows).lineTo(x + w - 1, y + (h * r) / rows);
   for (let c = 1; c < 3; c++) pen.moveTo(x + (w * c) / 3, y + 1).lineTo(x + (w * c) / 3, y + h - 1);

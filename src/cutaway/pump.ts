@@ -23,17 +23,32 @@ export function createPump(): Part {
       pen.rect(x + 5 * u, y - 1 * u, 7 * u, 3 * u).fill(look.woodDark);
       pen.rect(x + 46 * u, y - 1 * u, 7 * u, 3 * u).fill(look.woodDark);
       pen.roundRect(x - 4 * u, y - 27 * u, 6 * u, 9 * u, 2 * u).fill(look.steelDark);
-      pen.roundRect(x + 2 * u, y - 29 * u, 31 * u, 25.5 * u, 3 * u).fill(look.body).stroke(line);
+      pen
+        .roundRect(x + 2 * u, y - 29 * u, 31 * u, 25.5 * u, 3 * u)
+        .fill(look.body)
+        .stroke(line);
       for (let i = 0; i < 4; i++) {
         pen.moveTo(x + (8 + i * 5) * u, y - 24 * u).lineTo(x + (8 + i * 5) * u, y - 9 * u);
       }
       pen.stroke({ color: look.bodyDark, width: Math.max(1, 1.6 * u) });
-      pen.roundRect(x + 3 * u, y - 42 * u, 29 * u, 13 * u, 4 * u).fill(look.tank).stroke(line);
+      pen
+        .roundRect(x + 3 * u, y - 42 * u, 29 * u, 13 * u, 4 * u)
+        .fill(look.tank)
+        .stroke(line);
       pen.roundRect(x + 13 * u, y - 45 * u, 9 * u, 4 * u, 1.5 * u).fill(look.bodyDark);
       // Volute with outlet upwards and inlet to the side.
-      pen.rect(x + 41 * u, y - 33 * u, 10 * u, 12 * u).fill(look.steel).stroke(line);
-      pen.rect(x + 54 * u, y - 21.5 * u, 7 * u, 9 * u).fill(look.steel).stroke(line);
-      pen.circle(x + 45 * u, y - 17 * u, 13 * u).fill(look.steel).stroke(line);
+      pen
+        .rect(x + 41 * u, y - 33 * u, 10 * u, 12 * u)
+        .fill(look.steel)
+        .stroke(line);
+      pen
+        .rect(x + 54 * u, y - 21.5 * u, 7 * u, 9 * u)
+        .fill(look.steel)
+        .stroke(line);
+      pen
+        .circle(x + 45 * u, y - 17 * u, 13 * u)
+        .fill(look.steel)
+        .stroke(line);
       pen.circle(x + 45 * u, y - 17 * u, 8 * u).stroke({ color: look.steelDark, width: Math.max(1, 1.4 * u) });
       pen.circle(x + 45 * u, y - 17 * u, 2.6 * u).fill(look.steelDark);
       // Throttle lever: upright when shut, laid over when open.

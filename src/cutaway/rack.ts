@@ -27,9 +27,18 @@ export function createRack(): Part {
       const long = view.kit.rodLength_m * page_pxm;
       const [left, right] = spot(place, view.stem.rods + view.stem.rodsInRack);
       const ground = place.ground_y - 1;
-      const frame = { color: look.woodDark, width: Math.max(2, 3.4 * (place.gear_px / place.zoom)), cap: 'round' as const };
+      const frame = {
+        color: look.woodDark,
+        width: Math.max(2, 3.4 * (place.gear_px / place.zoom)),
+        cap: 'round' as const,
+      };
       const rail = ground - long * 0.62;
-      pen.moveTo(left, ground).lineTo(left + 4, rail - 4).moveTo(right, ground).lineTo(right - 4, rail - 4).stroke(frame);
+      pen
+        .moveTo(left, ground)
+        .lineTo(left + 4, rail - 4)
+        .moveTo(right, ground)
+        .lineTo(right - 4, rail - 4)
+        .stroke(frame);
       pen.moveTo(left, rail).lineTo(right, rail).stroke(frame);
       const room = right - left - 14;
       const step = Math.min(9, room / Math.max(1, view.stem.rodsInRack));

@@ -1,7 +1,11 @@
-// Picks the way of drawing: WebGL where it works, a plain 2D canvas else.
+// Picks the way of drawing: WebGL where it works and is fast, a plain 2D canvas else.
 
 // The page's policy forbids code made from text: this has the drawing library do without it.
 import 'pixi.js/unsafe-eval';
+// What the drawing is made of; events, accessibility and filters of the library stay out (see init below).
+import 'pixi.js/graphics';
+import 'pixi.js/sprite-tiling';
+import 'pixi.js/text';
 import { CanvasRenderer, WebGLRenderer, type Container } from 'pixi.js';
 
 export type RendererKind = 'webgl' | 'canvas';
@@ -19,6 +23,19 @@ const MOST_RESOLUTION = 2;
 
 export const resolutionHere = (): number => Math.min(MOST_RESOLUTION, Math.max(1, globalThis.devicePixelRatio || 1));
 
+/** How graphics drivers that have no graphics chip call themselves. */
+const SOFTWARE = /swiftshader|llvmpipe|softpipe|software|basic render/i;
+
+/** WebGL that the computer only imitates in software is slower than a plain canvas: then it counts as missing. */
+function hasFastWebGL(): boolean {
+  const probe = document.createElement('canvas').getContext('webgl2', { failIfMajorPerformanceCaveat: true });
+  if (!probe) return false;
+  const named = probe.getExtension('WEBGL_debug_renderer_info');
+  const maker = String(probe.getParameter(named ? named.UNMASKED_RENDERER_WEBGL : probe.RENDERER));
+  probe.getExtension('WEBGL_lose_context')?.loseContext();
+  return !SOFTWARE.test(maker);
+}
+
 export async function createDrawer(canvas: HTMLCanvasElement, wanted: 'auto' | RendererKind): Promise<Drawer> {
   const resolution = resolutionHere();
   const options = {
@@ -29,8 +46,9 @@ export async function createDrawer(canvas: HTMLCanvasElement, wanted: 'auto' | R
     autoDensity: true,
     antialias: true,
     backgroundAlpha: 0,
+    skipExtensionImports: true,
   };
-  if (wanted !== 'canvas') {
+  if (wanted === 'webgl' || (wanted === 'auto' && hasFastWebGL())) {
     try {
       const renderer = new WebGLRenderer();
       await renderer.init(options);

@@ -26,7 +26,9 @@ export function createRuler(): Part {
       // Over opened ground, and when the picture is looked at closely, ruler and log lie on a page of their own.
       if (view.layers || place.zoom > 1) {
         const left = axis_x - (place.compact ? 2.3 : 3.2) * text_px;
-        page.rect(left, Math.max(0, place.ground_y), place.width_px - left, height_px).fill({ color: look.paper, alpha: 0.93 });
+        page
+          .rect(left, Math.max(0, place.ground_y), place.width_px - left, height_px)
+          .fill({ color: look.paper, alpha: 0.93 });
         page.moveTo(left, Math.max(0, place.ground_y)).lineTo(left, height_px).stroke({ color: look.rule, width: 1 });
       }
       const top = Math.max(0, place.ground_y);
@@ -68,7 +70,10 @@ export function createRuler(): Part {
       ticks.stroke({ color: look.accent, width: 2.2 });
       if (place.ground_y > text_px && !place.compact) {
         labels.put('m', t('cutaway.metres'), axis_x - 10, place.ground_y - text_px * 0.95, { ax: 1, size: 0.92 });
-        labels.put('rods', t('cutaway.rods'), axis_x + 2, place.ground_y - text_px * 0.95, { tone: 'accent', size: 0.92 });
+        labels.put('rods', t('cutaway.rods'), axis_x + 2, place.ground_y - text_px * 0.95, {
+          tone: 'accent',
+          size: 0.92,
+        });
       }
       labels.close();
       pointer

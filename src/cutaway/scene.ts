@@ -8,6 +8,7 @@ import { createBit } from './bit';
 import { createChannel } from './channel';
 import { describe, describeLayer, type Description } from './describe';
 import { createDrive } from './drive';
+import { DENSER } from './grainSize';
 import { createGrainKey } from './grainKey';
 import { createGrains } from './grains';
 import { createGround } from './ground';
@@ -99,8 +100,10 @@ function drawNotes(view: CutawayView, scene: Scene, plate: Graphics): void {
   const bank = place.bank_pxm / place.depth_pxm;
   if (place.compact) {
     notes.push(t('cutaway.wideningShort', { n: place.widening }));
+    if (view.hole) notes.push(t('cutaway.denserShort', { n: DENSER }));
   } else {
     notes.push(t('cutaway.widening', { n: place.widening }));
+    if (view.hole) notes.push(t('cutaway.denser', { n: DENSER }));
     if (bank > 1.05) notes.push(t('cutaway.bank', { n: bank }));
   }
   if (scene.slower > 1) notes.push(t('cutaway.slower', { n: scene.slower }));
@@ -110,7 +113,13 @@ function drawNotes(view: CutawayView, scene: Scene, plate: Graphics): void {
   let wide = 0;
   for (let i = 0; i < notes.length; i++) {
     const y = place.height_px - place.text_px * 0.95 - (notes.length - 1 - i) * step;
-    const how = { tone: 'quiet', italic: true, size: 0.92, ...(view.layers ? {} : { halo: look.closed }) } as const;
+    const how = {
+      tone: 'quiet',
+      italic: true,
+      size: 0.92,
+      room_px: place.axis_x - 2.4 * place.text_px - x,
+      ...(view.layers ? {} : { halo: look.closed }),
+    } as const;
     wide = Math.max(wide, labels.put(`note${i}`, notes[i] ?? '', x, y, how));
   }
   labels.close();

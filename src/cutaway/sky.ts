@@ -28,7 +28,10 @@ export function createSky(): Part {
       const reach = Math.min(0.085 * ground_y, 16);
       const points = [0, ground_y];
       for (let x = 0; x <= width_px + 24; x += 24) {
-        points.push(x, ground_y - reach * (0.35 + 0.65 * scatter(Math.floor(x / 96), 3) * 0.5 + 0.32 * scatter(x / 24, 5)));
+        points.push(
+          x,
+          ground_y - reach * (0.35 + 0.65 * scatter(Math.floor(x / 96), 3) * 0.5 + 0.32 * scatter(x / 24, 5)),
+        );
       }
       points.push(width_px + 24, ground_y);
       wash.poly(points).fill({ color: blend(look.skyLow, look.grass, 0.34) });

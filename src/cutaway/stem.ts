@@ -36,7 +36,12 @@ export function createStem(): Part {
         .moveTo(out, top)
         .lineTo(out, 0)
         .stroke({ color: look.ink, width: Math.max(1, look.line_px * (place.compact ? 0.8 : 1)) });
-      steel.moveTo(-inner, top).lineTo(-inner, 0).moveTo(inner, top).lineTo(inner, 0).stroke({ color: look.ink, width: 0.7, alpha: 0.7 });
+      steel
+        .moveTo(-inner, top)
+        .lineTo(-inner, 0)
+        .moveTo(inner, top)
+        .lineTo(inner, 0)
+        .stroke({ color: look.ink, width: 0.7, alpha: 0.7 });
       rings.clear();
       const tall = Math.max(3.5, Math.min(10, 0.11 * place.depth_pxm));
       const over = Math.max(1.2, out * 0.18);
@@ -49,7 +54,10 @@ export function createStem(): Part {
         rings.rect(-out - over, y - 1.1, (out + over) * 2, 2.2).fill(look.accent);
       }
       // The uppermost thread, where the drive sits.
-      rings.rect(-out - over * 0.5, top, (out + over * 0.5) * 2, tall).fill(look.steelDark).stroke({ color: look.ink, width: 1 });
+      rings
+        .rect(-out - over * 0.5, top, (out + over * 0.5) * 2, tall)
+        .fill(look.steelDark)
+        .stroke({ color: look.ink, width: 1 });
     },
     move(_view, scene) {
       layer.position.set(scene.place.hole_x, yOf(scene.place, scene.bit_m));

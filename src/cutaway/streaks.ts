@@ -47,8 +47,8 @@ export function createStreaks(): Part {
     const reach_m = Math.min(bit_m, hole.depth_m);
     if (reach_m <= 0.05) return;
     for (let i = 0; i < ROUND; i++) {
-      const cell = Math.min(hole.cells - 1, Math.max(0, Math.floor((depth_m[i] ?? 0) / hole.dz_m)));
-      let at_m = seeded ? (depth_m[i] ?? 0) - (hole.up_ms[cell] ?? 0) * shown_s : reach_m * ((i + scatter(i, 63)) / ROUND);
+      const cell = Math.min(hole.cells - 1, Math.max(0, Math.floor(depth_m[i] / hole.dz_m)));
+      let at_m = seeded ? depth_m[i] - hole.up_ms[cell] * shown_s : reach_m * ((i + scatter(i, 63)) / ROUND);
       if (at_m <= hole.level_m) at_m += reach_m - hole.level_m;
       if (at_m > reach_m) at_m = reach_m * scatter(i, 64);
       depth_m[i] = at_m;
@@ -59,7 +59,7 @@ export function createStreaks(): Part {
       const x = place.hole_x + side * (steel + (wall - steel) * (0.15 + 0.7 * scatter(i, 65)));
       const y = yOf(place, at_m);
       if (y < 0 || y > place.height_px) continue;
-      const long = Math.max(5, Math.min(22, (hole.up_ms[cell] ?? 0) * 0.7 * place.depth_pxm));
+      const long = Math.max(5, Math.min(22, hole.up_ms[cell] * 0.7 * place.depth_pxm));
       pen.moveTo(x, y).lineTo(x, Math.min(y + long, yOf(place, reach_m)));
     }
     seeded = true;

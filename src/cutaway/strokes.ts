@@ -34,7 +34,14 @@ export interface HosePath {
 }
 
 /** A hose as three strokes: rim, body, and a light along it. */
-export function drawHose(pen: Graphics, path: HosePath, width_px: number, rim: string, body: string, light: string): void {
+export function drawHose(
+  pen: Graphics,
+  path: HosePath,
+  width_px: number,
+  rim: string,
+  body: string,
+  light: string,
+): void {
   const stroke = (width: number, color: string, alpha: number): void => {
     pen
       .moveTo(path.x1, path.y1)

@@ -40,7 +40,6 @@ function textureOf(canvas: HTMLCanvasElement, repeat: boolean): Texture {
       resolution: SHARP,
       addressMode: repeat ? 'repeat' : 'clamp-to-edge',
       scaleMode: 'linear',
-      
     }),
   });
 }
@@ -118,7 +117,9 @@ export function createTextures(look: Palette, ink: GroundInk): Textures {
     closed: closedGround(look),
     pattern,
     specks: fills.map((fill) => speck(fill, look.grainLine)),
-    stones: Array.from({ length: GRAIN_SHAPES }, (_, i) => stone(i, fills[i % fills.length] ?? look.heap, look.grainLine)),
+    stones: Array.from({ length: GRAIN_SHAPES }, (_, i) =>
+      stone(i, fills[i % fills.length] ?? look.heap, look.grainLine),
+    ),
     destroy() {
       for (const texture of [textures.closed, ...Object.values(pattern), ...textures.specks, ...textures.stones]) {
         texture.destroy(true);

@@ -27,16 +27,25 @@ export function createTripod(): Part {
         [width + 1.8, look.ink],
         [width, dark ? look.woodDark : look.wood],
       ] as const) {
-        legs.moveTo(place.hole_x + lean, from).lineTo(x, y).stroke({ width: w, color, cap: 'round' });
+        legs
+          .moveTo(place.hole_x + lean, from)
+          .lineTo(x, y)
+          .stroke({ width: w, color, cap: 'round' });
       }
     };
     pole(place.hole_x + (gear.legRight_x - place.hole_x) * 0.3, place.ground_y - 7 * u, thick * 0.8, true);
     pole(gear.legLeft_x, place.ground_y + 1, thick, false);
     pole(gear.legRight_x, place.ground_y + 1, thick, false);
     // Lashing.
-    legs.roundRect(place.hole_x - 6 * u, gear.apex_y - 3 * u, 12 * u, 7 * u, 2 * u).fill(look.rope).stroke({ color: look.ink, width: 1 });
+    legs
+      .roundRect(place.hole_x - 6 * u, gear.apex_y - 3 * u, 12 * u, 7 * u, 2 * u)
+      .fill(look.rope)
+      .stroke({ color: look.ink, width: 1 });
     // Pulley block.
-    legs.circle(place.hole_x, gear.apex_y + 10 * u, 5.5 * u).fill(look.steel).stroke({ color: look.ink, width: 1.2 });
+    legs
+      .circle(place.hole_x, gear.apex_y + 10 * u, 5.5 * u)
+      .fill(look.steel)
+      .stroke({ color: look.ink, width: 1.2 });
     legs.circle(place.hole_x, gear.apex_y + 10 * u, 1.6 * u).fill(look.ink);
   }
 
@@ -55,16 +64,30 @@ export function createTripod(): Part {
       .stroke({ color: look.ink, width: wide });
     rope
       .moveTo(pulleyRight, gear.apex_y + 10 * u)
-      .quadraticCurveTo((pulleyRight + gear.winch_x) / 2 - slack * 0.6, (gear.apex_y + gear.winch_y) / 2 + slack, gear.winch_x - 4 * u, gear.winch_y)
+      .quadraticCurveTo(
+        (pulleyRight + gear.winch_x) / 2 - slack * 0.6,
+        (gear.apex_y + gear.winch_y) / 2 + slack,
+        gear.winch_x - 4 * u,
+        gear.winch_y,
+      )
       .stroke({ color: look.ink, width: wide });
     // Drum and crank.
-    rope.circle(gear.winch_x, gear.winch_y, 8 * u).fill(look.rope).stroke({ color: look.ink, width: 1.3 });
+    rope
+      .circle(gear.winch_x, gear.winch_y, 8 * u)
+      .fill(look.rope)
+      .stroke({ color: look.ink, width: 1.3 });
     rope.circle(gear.winch_x, gear.winch_y, 4.5 * u).stroke({ color: look.ink, width: 0.8 });
     const angle = bit_m / DRUM_m;
     const cx = gear.winch_x + 14 * u * Math.cos(angle);
     const cy = gear.winch_y + 14 * u * Math.sin(angle);
-    rope.moveTo(gear.winch_x, gear.winch_y).lineTo(cx, cy).stroke({ color: look.steelDark, width: Math.max(1.6, 2.6 * u), cap: 'round' });
-    rope.circle(cx, cy, 2.6 * u).fill(look.wood).stroke({ color: look.ink, width: 1 });
+    rope
+      .moveTo(gear.winch_x, gear.winch_y)
+      .lineTo(cx, cy)
+      .stroke({ color: look.steelDark, width: Math.max(1.6, 2.6 * u), cap: 'round' });
+    rope
+      .circle(cx, cy, 2.6 * u)
+      .fill(look.wood)
+      .stroke({ color: look.ink, width: 1 });
   }
 
   return {

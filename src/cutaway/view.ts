@@ -31,12 +31,29 @@ function createView(run: Run, level: ViewLevel): CutawayView {
   };
   const open = level === 'open' || level === 'debrief';
   const wells = ground.site.wells;
-  const chamber = (): ShownChamber => ({ area_m2: 1, depth_m: 1, level_m: 0, deposit_m: 0, fines_frac: 0, sand_frac: 0 });
+  const chamber = (): ShownChamber => ({
+    area_m2: 1,
+    depth_m: 1,
+    level_m: 0,
+    deposit_m: 0,
+    fines_frac: 0,
+    sand_frac: 0,
+  });
   return {
     level,
     time_s: 0,
     kit: shownKit,
-    stem: { rods: 0, rodsInRack: 0, bit_m: 0, bottom_m: 0, turning: false, feed_frac: 0, sinking_ms: 0, stuck: false, tight: false },
+    stem: {
+      rods: 0,
+      rodsInRack: 0,
+      bit_m: 0,
+      bottom_m: 0,
+      turning: false,
+      feed_frac: 0,
+      sinking_ms: 0,
+      stuck: false,
+      tight: false,
+    },
     pump: { primed: false, running: false, throttle_frac: 0, flow_m3s: 0, bore_ms: 0, jet_ms: 0 },
     returns: { share_frac: 0, fines_frac: 0, grains_frac: new Float64Array(SIZE_CLASSES.length), colour: 'brown' },
     pit: {

@@ -12,6 +12,8 @@ export const cutaway = {
   'cutaway.waterTable': 'water in the ground',
   'cutaway.widening': 'hole drawn {n} × wider than true',
   'cutaway.wideningShort': 'hole {n} × wider',
+  'cutaway.denser': 'grains drawn {n} × denser than true',
+  'cutaway.denserShort': 'grains {n} × denser',
   'cutaway.bank': 'pit drawn {n:1} × larger',
   'cutaway.slower': 'flow shown {n} × slower',
   'cutaway.grainKey': 'in the hole, as drawn',
