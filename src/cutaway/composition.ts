@@ -43,6 +43,9 @@ export interface Composition {
 /** Length of the wall between the chambers, m of the drawing. */
 export const CHAMBER_GAP_m = 0.24;
 
+/** However small the depth scale, the pit is drawn at least so large, px per metre and unit of gear. */
+const LEAST_PIT_pxm = 105;
+
 const clamp = (x: number, low: number, high: number): number => Math.max(low, Math.min(high, x));
 
 /** Depths that the picture may reach down to: steps, so that the scale does not creep while the bit goes down. */
@@ -85,7 +88,11 @@ export function compose(m: Measures): Composition {
   const pit_m = m.suctionLength_m + CHAMBER_GAP_m + m.settlingLength_m;
   const bank_pxm = Math.max(
     12,
-    Math.min(pitRoom_px / pit_m, (0.42 * (m.height_px - ground_y)) / m.pitDepth_m, 2.2 * depth_pxm),
+    Math.min(
+      pitRoom_px / pit_m,
+      (0.42 * (m.height_px - ground_y)) / m.pitDepth_m,
+      Math.max(2.2 * depth_pxm, LEAST_PIT_pxm * gear_px),
+    ),
   );
   const pit_x = Math.round(hole_x - half_px - channel_px - pit_m * bank_pxm);
 

@@ -2,7 +2,7 @@
 
 import { Container, Graphics } from 'pixi.js';
 import { t } from '../words';
-import { halfOf, yOf } from './place';
+import { bankY, halfOf, yOf } from './place';
 import type { Part } from './part';
 import { dashedLine } from './strokes';
 
@@ -39,15 +39,18 @@ export function createNeighbours(): Part {
       // Names of opened layers stand at the left: there the words keep to the foot and the right end of the band.
       const aside = view.layers !== null;
       const y = aside ? bottom - place.text_px * 0.8 : inside ? (top + bottom) / 2 : bottom + place.text_px * 0.8;
+      // A pit that reaches into the band leaves the words room below it.
+      const pit_y = bankY(place, Math.max(view.pit.suction.depth_m, view.pit.settling.depth_m));
+      const clear = y - place.text_px * 0.7 < pit_y ? pit_y + place.text_px * 0.9 : y;
       const how = {
         tone: 'water',
         italic: true,
         ax: aside ? 1 : 0,
-        halo: aside ? look.paper : inside ? undefined : look.closed,
+        halo: aside ? look.paper : inside && clear === y ? undefined : look.closed,
         room_px: right - left - 10,
       } as const;
       const x = aside ? right - 6 : place.compact ? 5 : 20;
-      if (labels.put('neighbours', words, x, y, how) === 0) labels.put('neighbours', short, x, y, how);
+      if (labels.put('neighbours', words, x, clear, how) === 0) labels.put('neighbours', short, x, clear, how);
       labels.close();
     },
     thingAt(view, { place }, x, y) {

@@ -1,8 +1,6 @@
 // Words of the drawing of the ground and of the charts.
 
 export const cutaway = {
-  'cutaway.title': 'The hole, the pit and the gear, drawn from the side',
-  'cutaway.list': 'What the drawing shows',
   'cutaway.metres': 'm',
   'cutaway.rods': 'rods',
   'cutaway.ownLog': 'my log',
@@ -18,12 +16,7 @@ export const cutaway = {
   'cutaway.slower': 'flow shown {n} × slower',
   'cutaway.grainKey': 'in the hole, as drawn',
   'cutaway.grainKeyFluid': 'moves with the fluid',
-  'cutaway.closedGround': 'closed ground',
-  'cutaway.zoomIn': 'Look closer',
-  'cutaway.zoomOut': 'Look from farther',
   'cutaway.follow': 'Follow the bit',
-  'cutaway.whole': 'Show all',
-  'cutaway.noDrawing': 'The drawing could not start. Everything else works.',
 
   'cutaway.kind.topsoil': 'topsoil',
   'cutaway.kind.lateriticCrust': 'lateritic crust',

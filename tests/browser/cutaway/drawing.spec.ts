@@ -49,6 +49,12 @@ const picture = async (page: Page): Promise<string> =>
     .update(await page.screenshot())
     .digest('hex');
 
+/** Lets the page draw so many pictures. */
+const frames = (page: Page, count: number): Promise<void> =>
+  page.evaluate(async (left) => {
+    for (let i = 0; i < left; i++) await new Promise((next) => requestAnimationFrame(next));
+  }, count);
+
 /** What the drawing says of each point of a grid, without repeats. */
 const thingsSeen = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
@@ -105,7 +111,7 @@ test('things move while the run goes on, and stand still when it is paused or no
   await expect.poll(() => picture(page)).not.toBe(first);
   await draw(page, {}, 0);
   const paused = await picture(page);
-  await page.waitForTimeout(500);
+  await frames(page, 20);
   expect(await picture(page)).toBe(paused);
 });
 
@@ -113,7 +119,7 @@ test('with reduced motion grains are drawn but nothing moves between two states'
   await mount(page, { reducedMotion: true });
   await draw(page, {}, 1);
   const first = await picture(page);
-  await page.waitForTimeout(500);
+  await frames(page, 20);
   expect(await picture(page)).toBe(first);
   await draw(page, { depth_m: 8.6 }, 1);
   expect(await picture(page)).not.toBe(first);

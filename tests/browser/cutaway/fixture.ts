@@ -1,7 +1,7 @@
 // A view made by hand: nine metres deep, five rods and a bit, in the middle of drilling coarse sand. No run behind it.
 import type { CutawayView, ViewLevel } from '../../../src/cutaway/shown';
 
-const CELLS = 60;
+const CELLS = 160;
 const CLASSES = 8;
 const DZ_m = 0.25;
 const GRAIN_m = [1e-6, 1.1e-5, 1.1e-4, 3.5e-4, 1.1e-3, 3.5e-3, 1.1e-2, 3.5e-2];
