@@ -41,7 +41,8 @@ export interface StepperHand extends HandCommon {
   readonly form: 'stepper';
   /** 0 to 1, drawn as marks between less and more. */
   readonly level_frac: number;
-  readonly value: KeyedMessage;
+  /** How many marks there are. */
+  readonly marks: number;
   readonly less: Press;
   readonly more: Press;
 }

@@ -135,7 +135,9 @@ function pit({ pit: seen, stick, time_s }: Senses): Reading {
   return {
     id: 'pit',
     word: { key: look },
-    detail: stick ? { key: 'work.pit.stick', data: { level_cm: stick.level_m * 100 } } : { key: `work.pit.heap.${seen.heap}` },
+    detail: stick
+      ? { key: 'work.pit.stick', data: { level_cm: stick.level_m * 100 } }
+      : { key: `work.pit.heap.${seen.heap}` },
     sentence: stick
       ? {
           key: 'work.pit.sentenceStick',

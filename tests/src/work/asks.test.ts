@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { malformedIn } from '$sim';
 import { ASKS, payloadOf, stepped, type Ask } from '../../../src/hands/asks';
-import { nextTenth } from '../../../src/hands/stepper';
+import { nextShare } from '../../../src/hands/stepper';
 import { addMessages, hasMessage } from '../../../src/words';
 import { laterMessages } from '../../../src/words/later';
 
@@ -37,12 +37,18 @@ describe('the questions before an act', () => {
   });
 });
 
-describe('a share in tenths', () => {
-  it('goes up and down by a tenth and ends at nothing and at all', () => {
-    expect(nextTenth(0.3, 1)).toBe(0.4);
-    expect(nextTenth(0.3, -1)).toBe(0.2);
-    expect(nextTenth(0, -1)).toBeNull();
-    expect(nextTenth(1, 1)).toBeNull();
-    expect(nextTenth(0.34, 1)).toBe(0.4);
+describe('a share in steps', () => {
+  it('goes up and down by a step and ends at nothing and at all', () => {
+    expect(nextShare(0.3, 1, 10)).toBe(0.4);
+    expect(nextShare(0.3, -1, 10)).toBe(0.2);
+    expect(nextShare(0.5, 1, 4)).toBe(0.75);
+    expect(nextShare(0, -1, 10)).toBeNull();
+    expect(nextShare(1, 1, 4)).toBeNull();
+  });
+
+  it('goes to the nearest step from between two', () => {
+    expect(nextShare(0.34, 1, 10)).toBe(0.4);
+    expect(nextShare(0.34, -1, 10)).toBe(0.3);
+    expect(nextShare(0.9, 1, 4)).toBe(1);
   });
 });
