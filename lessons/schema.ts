@@ -28,7 +28,6 @@ const NOTICED = {
   primeLost: true,
   strainerBlocked: true,
   pitLow: true,
-  pitFull: true,
   flowStarted: true,
   flowStopped: true,
   rodDown: true,

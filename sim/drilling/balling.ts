@@ -7,7 +7,7 @@ const FLOW_PER_CLAY = 60;
 
 /**
  * Balling after one tick, 0 to 1: grows at 1/120 s while more clay is cut than a sixtieth of the flow, clears with a time
- * constant of 60 s off bottom with flow, else stays. onBottom: the bit cuts. Worked value: .5, off bottom, flow, 60 s -> .25.
+ * constant of 60 s off bottom with flow, else stays. onBottom: the bit stands on the bottom. Worked value: .5, off bottom, flow, 60 s -> .25.
  */
 export function ballingAfter(
   balling_frac: number,

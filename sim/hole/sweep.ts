@@ -20,7 +20,7 @@ export interface SweepInput {
   /** What came out of the nozzles in this tick; moment_m4 is taken as given. */
   inflow: Parcel;
   /** Shear rate that stirs the fluid round a falling grain, 1/s: half the wall rate of the annulus, .05 when still. */
-  ambient_s: number;
+  ambient_1s: number;
 }
 
 /** Flows below this volume in a tick are rounding, m3. */
@@ -134,7 +134,7 @@ export function sweepHole(hole: HoleState, work: HoleWork, input: SweepInput, mo
   const out_frac = up_m3 > 0 ? Math.min(1, out_m3 / up_m3) : 0;
   const bitFace = readColumn(hole, work, up_m3 / input.dt_s);
   entry.face = bitFace;
-  readStretches(hole, work, input.temperature_C, input.ambient_s);
+  readStretches(hole, work, input.temperature_C, input.ambient_1s);
 
   carryClasses(hole, work, input);
   const grainsOut_m3 = passGrains(hole, work, out_frac, out_m3, mouth);

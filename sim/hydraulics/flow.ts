@@ -164,7 +164,7 @@ function balancedFlow(guess_m3s: number): number {
  * Flow, m3/s, at which the pump's pressure equals all losses and the columns to be lifted; 0 when it cannot lift them.
  * warm_m3s: the flow of the tick before, where the search starts. out receives losses and velocities at that flow.
  * Where the suction side cannot feed the pump, its need of suction head sets the flow instead (starved).
- * Worked value (calibration, default kit, water): about 152, 122, 111 L/min with the bit at 3, 20, 30 m.
+ * Worked value (calibration, default kit, water): about 148, 121, 110.5 L/min with the bit at 3, 20, 30 m.
  */
 export function solveFlow(input: FlowInput, warm_m3s: number, out: FlowResult): number {
   setUp(input);

@@ -8,7 +8,7 @@ export const LOST_frac = 0.1;
 export const FULL_frac = 0.85;
 const SLACK_frac = 0.03;
 
-/** Soaked dose that counts as ready and as thin, shares of the working dose. ASSUMED: a crew feels about half a dose as thin. */
+/** Soaked share of the powder from which the fluid is ready; soaked dose below which it is thin, as a share of the working dose; rotted share from which it is spent. ASSUMED: a crew feels about half a dose as thin. */
 export const READY_SOAKED_frac = 0.9;
 export const THIN_DOSE_ratio = 0.4;
 export const SPENT_frac = 0.75;

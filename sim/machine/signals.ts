@@ -23,6 +23,6 @@ export interface Signals {
   soaked_frac: number;
   /** Soaked powder now, as a share of the working dose. */
   dose_ratio: number;
-  /** Share of the powder ever soaked that has rotted. */
+  /** Share of the powder ever put in that has rotted. */
   rotted_frac: number;
 }

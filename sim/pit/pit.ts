@@ -1,4 +1,5 @@
 // The mud pit: settling chamber, then suction chamber, joined by a notch.
+import type { ChamberSize } from '../materials/kit';
 import { CLASS_COUNT } from '../materials/sizes';
 
 /** Water, grains and polymer of one chamber. Grains lie in `deposit` once settled; water_m3 holds their pore water too. */
@@ -28,17 +29,16 @@ export interface PitState {
 }
 
 export interface PitShape {
-  settling_m3: number;
-  suction_m3: number;
-  depth_m: number;
+  settling: ChamberSize;
+  suction: ChamberSize;
   notch_m: number;
   strainer_m: number;
 }
 
-function createChamber(capacity_m3: number, depth_m: number): Chamber {
+function createChamber({ area_m2, depth_m }: ChamberSize): Chamber {
   return {
-    capacity_m3,
-    area_m2: capacity_m3 / depth_m,
+    capacity_m3: area_m2 * depth_m,
+    area_m2,
     depth_m,
     water_m3: 0,
     solids_m3: new Float64Array(CLASS_COUNT),
@@ -51,12 +51,12 @@ function createChamber(capacity_m3: number, depth_m: number): Chamber {
 
 /** An empty pit. Throws RangeError where a size is not above 0. */
 export function createPit(shape: PitShape): PitState {
-  if (!(shape.settling_m3 > 0 && shape.suction_m3 > 0 && shape.depth_m > 0)) {
-    throw new RangeError('Both chambers of a pit need a volume and a depth.');
+  for (const { area_m2, depth_m } of [shape.settling, shape.suction]) {
+    if (!(area_m2 > 0 && depth_m > 0)) throw new RangeError('Both chambers of a pit need an area and a depth.');
   }
   return {
-    settling: createChamber(shape.settling_m3, shape.depth_m),
-    suction: createChamber(shape.suction_m3, shape.depth_m),
+    settling: createChamber(shape.settling),
+    suction: createChamber(shape.suction),
     notch_m: shape.notch_m,
     strainer_m: shape.strainer_m,
     blockage_frac: 0,

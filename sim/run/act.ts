@@ -15,10 +15,11 @@ export type ActResult =
 
 const DONE: ActResult = { kind: 'done' };
 
-/** Acts that stay open while the drilling is over: the book, and giving up. */
+/** When the drilling is over the book stays open; a hole that is not finished can still be given up. */
 function overFor(run: Run, action: ActionName): boolean {
   const { job } = run.state.machine;
   if (job !== 'pullingOut' && job !== 'abandoned') return false;
+  if (job === 'pullingOut' && action === 'abandon') return false;
   return !isBookAct(action);
 }
 

@@ -12,6 +12,7 @@ export function createBoundary(): Boundary {
     solidsOut_m3: new Float64Array(CLASS_COUNT),
     polymerIn_kg: 0,
     polymerOut_kg: 0,
+    polymerRotted_kg: 0,
     waterStart_m3: 0,
     solidsStart_m3: new Float64Array(CLASS_COUNT),
     polymerStart_kg: 0,

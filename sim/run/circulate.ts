@@ -26,6 +26,7 @@ export function soakAll({ state, work }: Run): void {
   rotted_kg += soakCells(fill.soaking_kg, fill.soaked_kg, fill.cells, work.shares);
   rotted_kg += soakStore(pit.settling, work.shares) + soakStore(pit.suction, work.shares);
   state.boundary.polymerOut_kg += rotted_kg;
+  state.boundary.polymerRotted_kg += rotted_kg;
 }
 
 function lineFluidInto(run: Run, out: LineFluid, density_kgm3: number, soaked_gL: number, fines_frac: number): void {
@@ -43,7 +44,7 @@ export function solveCirculation(run: Run): void {
   readHole(hole, stem.bit_m, scenario.kit.rodOutside_m, scenario.kit.temperature_C, work.hole);
   if (pump.throttle_frac <= 0 || !pump.primed) {
     pump.flow_m3s = 0;
-    pump.starved = false;
+    pump.gulping = false;
     work.flowResult.nozzleVelocity_ms = 0;
     work.flowResult.wallRate_1s = 0;
     return;
@@ -76,7 +77,7 @@ export function solveCirculation(run: Run): void {
   input.mouthLevel_m = fluidLevel_m(hole, stemPlace(run));
   input.blockage_frac = pit.blockage_frac;
   pump.flow_m3s = solveFlow(input, pump.flow_m3s, work.flowResult);
-  pump.starved = work.flowResult.starved;
+  pump.gulping = work.flowResult.starved;
   if (!strainerCovered(pit)) losePrime(run);
 }
 
@@ -112,7 +113,7 @@ export function comeUp(run: Run): void {
   const { state, work } = run;
   const input = work.sweep;
   input.bit_m = state.stem.bit_m;
-  input.ambient_s =
+  input.ambient_1s =
     state.pump.flow_m3s > 0 ? Math.max(STILL_SHEAR_1s, 0.5 * work.flowResult.wallRate_1s) : STILL_SHEAR_1s;
   emptyParcel(work.mouth);
   sweepHole(state.hole, work.hole, input, work.mouth);

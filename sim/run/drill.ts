@@ -74,6 +74,6 @@ export function drill(run: Run): void {
         for (let k = 0; k < FINE_CLASS_COUNT; k++) cutClay_m3s += work.cut.solids_m3[k] / TICK_s;
     }
   }
-  stem.balling_frac = ballingAfter(stem.balling_frac, cutClay_m3s, state.pump.flow_m3s, cutting, TICK_s);
+  stem.balling_frac = ballingAfter(stem.balling_frac, cutClay_m3s, state.pump.flow_m3s, standing, TICK_s);
   stem.pull_N = pull_N(kit, length_m, work.hole.density_kgm3, bed_m, 0, 0);
 }

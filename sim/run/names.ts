@@ -66,7 +66,6 @@ export type RefusalKey =
   | 'onlyOneRod'
   | 'rodNotDown'
   | 'stemStuck'
-  | 'stemFree'
   | 'stemMoving'
   | 'atTop'
   | 'atBottom'
@@ -78,7 +77,6 @@ export type RefusalKey =
   | 'pitFull'
   | 'nothingToDig'
   | 'badInterval'
-  | 'stillDrilling'
   | 'practiceOnly'
   | 'ended';
 
@@ -87,7 +85,6 @@ export type EventName =
   | 'primeLost'
   | 'strainerBlocked'
   | 'pitLow'
-  | 'pitFull'
   | 'flowStarted'
   | 'flowStopped'
   | 'rodDown'

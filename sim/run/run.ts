@@ -35,9 +35,8 @@ export interface Run {
 
 function openingPit(kit: Kit, opening: Opening): RunState['pit'] {
   const pit = createPit({
-    settling_m3: kit.settling.area_m2 * kit.settling.depth_m,
-    suction_m3: kit.suction.area_m2 * kit.suction.depth_m,
-    depth_m: kit.settling.depth_m,
+    settling: kit.settling,
+    suction: kit.suction,
     notch_m: kit.notch_m,
     strainer_m: kit.strainer_m,
   });
@@ -72,7 +71,7 @@ function openingState(scenario: Scenario): RunState {
       stalled: false,
       stalledTold: false,
     },
-    pump: { throttle_frac: 0, primed: opening.primed, flow_m3s: 0, running_s: 0, flowTold: false, starved: false },
+    pump: { throttle_frac: 0, primed: opening.primed, flow_m3s: 0, running_s: 0, flowTold: false, gulping: false },
     fill: createStemFill(opening.rods * rodBore_m3(kit)),
     hole: createHole({ dz_m: kit.dz_m, maxDepth_m: opening.maxDepth_m, bit_m: kit.bit_m, starter_m }),
     pit: openingPit(kit, opening),

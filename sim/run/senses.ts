@@ -90,7 +90,7 @@ export interface Senses {
   readonly felt: readonly EventName[];
 }
 
-/** Volume fraction of sand at the mouth that looks heavily loaded, and of fines that looks like soup. ASSUMED: 2 % is a third of what stalls the work. */
+/** Volume fraction of sand at the mouth that looks heavily loaded, and of fines that looks like soup. ASSUMED: 2 % is a fifth of what stops the bit. */
 const LOADED_frac = 0.02;
 const SOUP_frac = 0.05;
 /** Volume fractions at which a glance at the channel sees few, some and many grains of a class. ASSUMED. */
@@ -164,7 +164,7 @@ function pumpSound(state: RunState): PumpSound {
     case 'blocked':
       return 'gulping';
     default:
-      return state.pump.starved ? 'gulping' : state.pit.blockage_frac > LABOURING_frac ? 'labouring' : 'steady';
+      return state.pump.gulping ? 'gulping' : state.pit.blockage_frac > LABOURING_frac ? 'labouring' : 'steady';
   }
 }
 

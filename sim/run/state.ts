@@ -40,7 +40,7 @@ export interface PumpState {
   running_s: number;
   flowTold: boolean;
   /** The suction side cannot feed the pump: it gulps. */
-  starved: boolean;
+  gulping: boolean;
 }
 
 export interface Task {
@@ -82,6 +82,8 @@ export interface Boundary {
   solidsOut_m3: Float64Array;
   polymerIn_kg: number;
   polymerOut_kg: number;
+  /** Of what went out, the part that rotted. */
+  polymerRotted_kg: number;
   /** What the stores held at the start. */
   waterStart_m3: number;
   solidsStart_m3: Float64Array;
@@ -141,6 +143,6 @@ export interface RunState {
   lastRefusal: { action: ActionName; reason: RefusalKey; tick: number } | null;
   /** What happened in the last second and since, oldest first. */
   recent: { tick: number; name: EventName }[];
-  /** Slowly wandering noise of the senses, one value per sense, about -1 to 1. */
+  /** Slowly wandering noise of the senses, one value per sense, of mean 0 and variance 1. */
   noise: Float64Array;
 }

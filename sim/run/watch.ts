@@ -89,8 +89,8 @@ function readSignals(run: Run): void {
   signals.powder = powder_kg > 1e-6;
   signals.soaked_frac = signals.powder ? soaked_kg / powder_kg : 1;
   signals.dose_ratio = water_m3 > 0 ? soaked_kg / water_m3 / POLYMER.workingDose_gL : 0;
-  const { polymerIn_kg, polymerOut_kg } = state.boundary;
-  signals.rotted_frac = polymerIn_kg > 0 ? polymerOut_kg / polymerIn_kg : 0;
+  const { polymerIn_kg, polymerRotted_kg } = state.boundary;
+  signals.rotted_frac = polymerIn_kg > 0 ? polymerRotted_kg / polymerIn_kg : 0;
 }
 
 /** The events that a change of mode means for the record. */
@@ -104,7 +104,7 @@ function tellChange(run: Run, before: MachineValue): void {
   }
   if (machine.fluid !== before.fluid && before.fluid === 'soaking' && machine.fluid !== 'spent') told.push('soaked');
   if (machine.returns !== before.returns && flowing(run.state)) {
-    if (before.returns === 'full' && machine.returns !== 'full') told.push('returnsLost');
+    if (machine.returns === 'none') told.push('returnsLost');
     if (machine.returns === 'full') told.push('returnsBack');
   }
   for (const name of told) tell(run, name, { depth_m: run.state.hole.depth_m });

@@ -97,7 +97,7 @@ export function createWork({ kit }: Scenario, hole: HoleState): Work {
       rodOutside_m: kit.rodOutside_m,
       temperature_C: kit.temperature_C,
       inflow: atBit,
-      ambient_s: 0,
+      ambient_1s: 0,
     },
     signals: {
       priming: false,

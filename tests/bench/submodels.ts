@@ -49,7 +49,7 @@ function transportOf(cells: number): () => void {
   const work = createHoleWork(hole);
   const inflow = createParcel();
   const mouth = createParcel();
-  const input = { dt_s: 1, bit_m: depth_m, rodOutside_m: 0.0337, temperature_C: 25, inflow, ambient_s: 30 };
+  const input = { dt_s: 1, bit_m: depth_m, rodOutside_m: 0.0337, temperature_C: 25, inflow, ambient_1s: 30 };
   for (let i = 0; i < hole.used; i++) {
     for (let k = 0; k < CLASS_COUNT; k++) hole.solids_m3[k * hole.cells + i] = 1e-6;
     hole.soaked_kg[i] = 2e-3;
@@ -74,7 +74,12 @@ function transportOf(cells: number): () => void {
 }
 
 function pitOf(): () => void {
-  const pit = createPit({ settling_m3: 0.48, suction_m3: 0.48, depth_m: 0.8, notch_m: 0.15, strainer_m: 0.2 });
+  const pit = createPit({
+    settling: { area_m2: 0.6, depth_m: 0.8 },
+    suction: { area_m2: 0.6, depth_m: 0.8 },
+    notch_m: 0.15,
+    strainer_m: 0.2,
+  });
   for (const chamber of [pit.settling, pit.suction]) {
     chamber.water_m3 = 0.42;
     chamber.soaked_kg = 0.5;

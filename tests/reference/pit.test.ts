@@ -84,7 +84,12 @@ describe('volumes', () => {
     expected: 0.833e-3,
     tolerance: { rel: 0.001 },
     compute: () => {
-      const pit = createPit({ settling_m3: 0.96, suction_m3: 0.4, depth_m: 0.8, notch_m: 0.15, strainer_m: 0.2 });
+      const pit = createPit({
+        settling: { area_m2: 1.2, depth_m: 0.8 },
+        suction: { area_m2: 0.5, depth_m: 0.8 },
+        notch_m: 0.15,
+        strainer_m: 0.2,
+      });
       const water = createParcel();
       water.water_m3 = 0.5;
       pourInto(pit.settling, water);
@@ -130,7 +135,7 @@ describe('cuttings in the returns', () => {
             rodOutside_m: 0.0337,
             temperature_C: 20,
             inflow,
-            ambient_s: 30,
+            ambient_1s: 30,
           };
           sweepHole(hole, work, input, mouth);
           if (t >= 540) grains_m3 += parcelVolume_m3(mouth) - mouth.water_m3;

@@ -12,7 +12,7 @@ const L_PER_MIN = 60000;
 function climb_ratio(run: Run, grain_mm: number): number {
   const { hole, flowResult, sweep } = run.work;
   const law = dragLawOf(CUTTINGS_SPHERICITY);
-  const slip_ms = terminalVelocity_ms(law, grain_mm / 1000, GRAIN_kgm3, hole.density_kgm3, hole, sweep.ambient_s);
+  const slip_ms = terminalVelocity_ms(law, grain_mm / 1000, GRAIN_kgm3, hole.density_kgm3, hole, sweep.ambient_1s);
   return 1 - slip_ms / flowResult.annulusVelocity_ms;
 }
 

@@ -13,7 +13,7 @@ import type { Task } from '../state';
 import type { Deeds } from './deed';
 
 /** A careful funnel reading still scatters by this share. ASSUMED. */
-const FUNNEL_SCATTER_ratio = 0.02;
+const FUNNEL_SCATTER_ratio = 0.01;
 
 function addShare(run: Run, task: Task): void {
   const share_kg = task.data.perTick_kg;
@@ -64,7 +64,7 @@ export const fluidDeeds: Deeds = {
         chamberDensity_kgm3(run, suction),
         FUNNEL_VOLUME_m3,
       );
-      const read_s = true_s * (1 + FUNNEL_SCATTER_ratio * run.state.noise[NOISE.sound] * 0.5);
+      const read_s = true_s * (1 + FUNNEL_SCATTER_ratio * run.state.noise[NOISE.sound]);
       run.state.funnel = { seconds_s: Math.round(read_s), tick: run.state.tick };
     },
   },

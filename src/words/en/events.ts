@@ -5,7 +5,6 @@ export const events = {
   'event.primeLost': 'The pump sucked air and lost its water.',
   'event.strainerBlocked': 'The strainer is blocked.',
   'event.pitLow': 'The pit is low.',
-  'event.pitFull': 'The pit is full to the rim.',
   'event.flowStarted': 'Fluid goes down the stem.',
   'event.flowStopped': 'The flow stands still.',
   'event.rodDown': 'This rod is down.',
@@ -51,7 +50,6 @@ export const events = {
   'refusal.onlyOneRod': 'Only one rod hangs there. It must stay.',
   'refusal.rodNotDown': 'This rod is not down yet.',
   'refusal.stemStuck': 'The stem is stuck and does not move.',
-  'refusal.stemFree': 'The stem is free. There is nothing to work loose.',
   'refusal.stemMoving': 'The stem is on the move. Wait until it stands.',
   'refusal.stemNotHung': 'The stem does not hang on the rope.',
   'refusal.atTop': 'The stem is as high as it goes.',
@@ -65,7 +63,6 @@ export const events = {
   'refusal.pitFull': 'The pit is full. It takes no more.',
   'refusal.nothingToDig': 'There is nothing to dig out.',
   'refusal.badInterval': 'The lower end must lie below the upper end.',
-  'refusal.stillDrilling': 'The bit is still drilling. Lift it off first.',
   'refusal.practiceOnly': 'Going back is for practice only.',
   'refusal.ended': 'The job has ended.',
 } as const;

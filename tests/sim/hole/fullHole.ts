@@ -32,7 +32,7 @@ export function fullHole(depth_m: number, maxDepth_m = depth_m + 2): Bench {
     rodOutside_m: ROD_m,
     temperature_C: 25,
     inflow: createParcel(),
-    ambient_s: 30,
+    ambient_1s: 30,
   };
   const bench = { hole, work: createHoleWork(hole), mouth: createParcel(), input };
   hole.water_m3 = holeCapacity_m3(hole, input);
@@ -50,7 +50,7 @@ export function sweep(bench: Bench, flow_m3s: number, load: Partial<Record<numbe
     inflow.moment_m4[k] = grains * bench.input.bit_m;
     inflow.water_m3 -= grains;
   }
-  bench.input.ambient_s = flow_m3s > 0 ? 30 : 0.05;
+  bench.input.ambient_1s = flow_m3s > 0 ? 30 : 0.05;
   sweepHole(bench.hole, bench.work, bench.input, bench.mouth);
 }
 

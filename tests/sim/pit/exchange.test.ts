@@ -17,7 +17,12 @@ import {
   strainerCovered,
 } from '../../../sim/pit/strainer';
 
-const SHAPE = { settling_m3: 0.48, suction_m3: 0.36, depth_m: 0.8, notch_m: 0.15, strainer_m: 0.2 };
+const SHAPE = {
+  settling: { area_m2: 0.6, depth_m: 0.8 },
+  suction: { area_m2: 0.45, depth_m: 0.8 },
+  notch_m: 0.15,
+  strainer_m: 0.2,
+};
 const MESH_m2 = 0.02;
 
 function pitWith(settling_m3: number, suction_m3: number): PitState {
@@ -218,5 +223,5 @@ test('stirring brings the dose of the two chambers together and lifts fines', ()
 });
 
 test('a pit without size is refused', () => {
-  expect(() => createPit({ ...SHAPE, suction_m3: 0 })).toThrow(RangeError);
+  expect(() => createPit({ ...SHAPE, suction: { area_m2: 0, depth_m: 0.8 } })).toThrow(RangeError);
 });

@@ -23,7 +23,12 @@ const FINE = SIZE_CLASSES.findIndex((c) => c.id === 'fineSand');
 const COARSE = SIZE_CLASSES.findIndex((c) => c.id === 'coarseSand');
 
 function filledPit(soaked_gL: number): PitState {
-  const pit = createPit({ settling_m3: 0.48, suction_m3: 0.48, depth_m: 0.8, notch_m: 0.15, strainer_m: 0.2 });
+  const pit = createPit({
+    settling: { area_m2: 0.6, depth_m: 0.8 },
+    suction: { area_m2: 0.6, depth_m: 0.8 },
+    notch_m: 0.15,
+    strainer_m: 0.2,
+  });
   for (const chamber of [pit.settling, pit.suction]) {
     chamber.water_m3 = 0.42;
     chamber.soaked_kg = 0.42 * soaked_gL;
