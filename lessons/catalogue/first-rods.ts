@@ -128,7 +128,7 @@ export const firstRodsLesson: Lesson = {
   ],
   cards: [
     { id: 'start', cue: { on: 'start' }, text: 'firstRods.card.start' },
-    { id: 'powder', cue: { on: 'action', action: 'readCaution' }, text: 'firstRods.card.powder' },
+    { id: 'powder', cue: { on: 'action', action: 'prime' }, text: 'firstRods.card.powder' },
     { id: 'primed', cue: { on: 'event', event: 'primed' }, text: 'firstRods.card.primed' },
     { id: 'flow', cue: { on: 'event', event: 'flowStarted' }, text: 'firstRods.card.flow' },
     { id: 'drilling', cue: { on: 'action', action: 'setFeed' }, text: 'firstRods.card.drilling' },

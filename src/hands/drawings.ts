@@ -62,7 +62,6 @@ export const DRAWINGS = {
   ],
   note: [line('M5 3h14v18H5zM8 8h8M8 12h8M8 16h5')],
   wait: [line('M6 3h12M6 21h12M7 3c0 6 10 12 10 18M17 3c0 6-10 12-10 18'), fill('M9 19h6v2H9z')],
-  fillPit: [line('M2 8h4l2 11h8l2-11h4'), line('M8 14h8'), line('M12 2v8M9 7l3 3 3-3')],
 } as const satisfies Readonly<Record<string, readonly Line[]>>;
 
 export type DrawingName = keyof typeof DRAWINGS;

@@ -56,16 +56,19 @@ function returns({ returns: seen }: Senses): Reading {
     };
   const grit = gritWord(seen.cloudiness_frac);
   const murk = murkWord(seen.murk_frac);
+  const share = shareWord(seen.share_frac);
+  // Fluid that goes missing is what a crew would say first.
+  const lost = share === 'half' || share === 'little' || share === 'none';
   const data = {
     grit: `work.grit.${grit}`,
     colour: `work.colour.${seen.colour}`,
-    share: `work.share.${shareWord(seen.share_frac)}`,
-    whole: `work.share.whole.${shareWord(seen.share_frac)}`,
+    share: `work.share.${share}`,
+    whole: `work.share.whole.${share}`,
   };
   return {
     id: 'returns',
-    word: { key: `work.returns.${grit}` },
-    detail: { key: `work.returns.detail.${murk}`, data },
+    word: { key: lost ? data.share : `work.returns.${grit}` },
+    detail: { key: `work.returns.detail.${share === 'full' || lost ? murk : `${murk}Share`}`, data },
     sentence: { key: `work.returns.sentence.${murk}`, data },
     alarming: false,
   };

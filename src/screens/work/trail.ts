@@ -1,5 +1,6 @@
 // The run's own trace for looking back: bit depth against time as a line, and the stick readings as marks.
-import type { Run } from '$sim';
+import type { Run, RunEvent } from '$sim';
+import type { KeyedMessage } from '../../words';
 import { rowAt, stickReadings, type StickReading } from '../../notebook/readings';
 
 export const TRAIL = { width: 300, height: 60 } as const;
@@ -14,6 +15,15 @@ export interface Trail {
   /** Points of the line in the picture, "x,y x,y". */
   readonly points: string;
   readonly sticks: readonly (StickReading & { x: number; y: number })[];
+  /** Heights of the ends of the rods in the picture. */
+  readonly rodEnds: readonly number[];
+  readonly milestones: readonly Milestone[];
+}
+
+/** Something that parts the work, and where it stands on the time line, 0 to 1. */
+export interface Milestone {
+  readonly at_frac: number;
+  readonly words: KeyedMessage;
 }
 
 const round = (value: number): number => Math.round(value * 10) / 10;
@@ -35,12 +45,40 @@ export function trailOf(run: Run, deepestPit_m: number): Trail {
     end_s,
     deepest_m,
     points: points.join(' '),
+    rodEnds: rodEnds(deepest_m, run.scenario.kit.rodLength_m).map((depth_m) => y(depth_m / deepest_m)),
+    milestones: milestonesOf(run.record.events, end_s),
     sticks: stickReadings(run).map((reading) => ({
       ...reading,
       x: x(reading.time_s),
       y: y(Math.min(1, reading.level_m / deepestPit_m)),
     })),
   };
+}
+
+function rodEnds(deepest_m: number, rodLength_m: number): number[] {
+  const ends: number[] = [];
+  for (let rod = 1; rod * rodLength_m < deepest_m; rod++) ends.push(rod * rodLength_m);
+  return ends;
+}
+
+/** Words closer together than this share of the line would lie on each other; the later one is left out. */
+const APART_frac = 0.09;
+
+export function milestonesOf(events: readonly Pick<RunEvent, 'tick' | 'name' | 'data'>[], end_s: number): Milestone[] {
+  const milestones: Milestone[] = [];
+  for (const event of events) {
+    const words = milestoneWords(event);
+    const at_frac = event.tick / end_s;
+    const last = milestones.at(-1);
+    if (words && (!last || at_frac - last.at_frac >= APART_frac)) milestones.push({ at_frac, words });
+  }
+  return milestones;
+}
+
+function milestoneWords({ name, data }: Pick<RunEvent, 'name' | 'data'>): KeyedMessage | null {
+  if (name === 'primed') return { key: 'work.back.primed' };
+  if (name === 'rodAdded') return { key: 'work.back.rod', data: { rod: data['rods'] ?? 0 } };
+  return name === 'taskDone' && data['action'] === 'addAdditive' ? { key: 'work.back.powder' } : null;
 }
 
 export interface Glance {

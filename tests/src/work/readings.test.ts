@@ -48,6 +48,22 @@ describe('words of the returns', () => {
     expect(reading.detail.key).toBe('work.returns.detail.muddy');
   });
 
+  it('says first that fluid goes missing, and has words for each share', () => {
+    const base = freshSenses();
+    for (const [share_frac, word] of [
+      [1, 'work.returns.clean'],
+      [0.7, 'work.returns.clean'],
+      [0.5, 'work.share.half'],
+      [0.1, 'work.share.little'],
+    ] as const)
+      for (const murk_frac of [0, 0.2, 0.9]) {
+        const returns = { ...base.returns, running: true, share_frac, cloudiness_frac: 0, murk_frac };
+        const reading = readingOf({ ...base, returns }, 'returns');
+        expect(reading.word.key).toBe(word);
+        expectWords(reading);
+      }
+  });
+
   it('lists only the grains that are seen', () => {
     const base = freshSenses();
     const grains = [
