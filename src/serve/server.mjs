@@ -63,7 +63,9 @@ export function createAppServer(folder) {
       if (/\bgzip\b/.test(request.headers['accept-encoding'] ?? '')) {
         let kept = compressed.get(path);
         if (kept?.tag !== tag) {
-          kept = { tag, body: gzipSync(readFileSync(path)) };
+          const whole = read(path);
+          if (whole === null) return endWith(response, 404, 'There is no such page here.');
+          kept = { tag, body: gzipSync(whole) };
           compressed.set(path, kept);
         }
         response.setHeader('Content-Encoding', 'gzip');
@@ -121,12 +123,27 @@ function filePath(folder, url) {
 }
 
 /**
+ * A file's content, or null where it cannot be read: a new build may take it away just after it was found.
+ * @param {string} path
+ * @returns {Buffer | null}
+ */
+function read(path) {
+  try {
+    return readFileSync(path);
+  } catch {
+    return null;
+  }
+}
+
+/**
  * @param {import('node:http').ServerResponse} response
  * @param {number} status
  * @param {string} sentence
  */
 function endWith(response, status, sentence) {
   response.statusCode = status;
+  response.removeHeader('ETag');
+  response.setHeader('Cache-Control', 'no-store');
   response.setHeader('Content-Type', 'text/plain; charset=utf-8');
   response.end(`${sentence}\n`);
 }

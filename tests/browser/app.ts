@@ -84,11 +84,4 @@ export async function answerAll(page: Page): Promise<void> {
   await expect(page.getByRole('heading', { level: 2, name: 'Points and reasons' })).toBeVisible();
 }
 
-/** The text of the file that a press hands to the browser. */
-export async function savedText(page: Page, press: () => Promise<void>): Promise<{ name: string; text: string }> {
-  const [download] = await Promise.all([page.waitForEvent('download'), press()]);
-  const stream = await download.createReadStream();
-  const parts: Buffer[] = [];
-  for await (const part of stream) parts.push(part as Buffer);
-  return { name: download.suggestedFilename(), text: Buffer.concat(parts).toString('utf8') };
-}
+export { savedBy as savedText } from './saved';

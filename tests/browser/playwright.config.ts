@@ -1,12 +1,17 @@
 // Browser tests: Chromium and Firefox as the system has them, on the built app, served by the project's own server.
 import { defineConfig } from '@playwright/test';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { CHROMIUM_ARGS, findBrowser } from '../run/browsers.mjs';
 
 const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
-// Chosen once and handed on to the worker processes, so that two runs side by side do not share a server.
-process.env.TEST_PORT ??= String(20_000 + (process.pid % 20_000));
+// Chosen once and handed on to the worker processes, so that two runs side by side do not share a server; below the
+// ports that a system gives to the other end of a connection.
+process.env.TEST_PORT ??= String(20_000 + (process.pid % 12_000));
+// Each worker process reads these settings anew, so each has a folder of its own.
+process.env.TEST_DOWNLOADS = join(tmpdir(), `saved-by-the-page-${process.pid}`);
 const origin = `http://127.0.0.1:${process.env.TEST_PORT}`;
 
 export default defineConfig({
@@ -36,7 +41,10 @@ export default defineConfig({
         // The system's own Firefox is driven through the channel of that name; without it a patched one is wanted.
         browserName: 'firefox',
         channel: 'moz-firefox',
-        launchOptions: { executablePath: findBrowser('firefox') ?? undefined },
+        launchOptions: {
+          executablePath: findBrowser('firefox') ?? undefined,
+          downloadsPath: process.env.TEST_DOWNLOADS,
+        },
       },
     },
   ],

@@ -1,5 +1,5 @@
 // The server gives out the built files, whole and compressed, and nothing from outside their folder.
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { createServer, request, type IncomingMessage, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
@@ -114,6 +114,13 @@ it.each([
   const answer = await ask(path);
   expect(answer.status).toBe(404);
   expect(answer.body.toString()).not.toContain('not for you');
+});
+
+it.runIf(process.platform === 'linux')('outlives a file that is found but cannot be read', async () => {
+  symlinkSync('/proc/self/mem', join(folder, 'dist', 'gone.css'));
+  expect((await ask('/gone.css', { headers: { 'Accept-Encoding': 'gzip' } })).status).toBe(404);
+  await expect(ask('/gone.css')).rejects.toThrow();
+  expect((await ask('/')).status).toBe(200);
 });
 
 it('takes nothing in', async () => {
