@@ -14,8 +14,12 @@ async function faults(page: Page): Promise<string[]> {
 }
 
 for (const theme of THEMES) {
-  test(`axe finds nothing at the hole, theme ${theme}`, async ({ page }) => {
-    test.setTimeout(120_000);
+  test(`axe finds nothing at the hole, theme ${theme}`, async ({ page, browserName }) => {
+    test.skip(
+      browserName !== 'chromium' && theme !== 'Paper',
+      'colours are the same in every browser: one theme is enough',
+    );
+    test.setTimeout(180_000);
     await page.setViewportSize({ width: 1280, height: 800 });
     await toTheHole(page, { setting: theme });
     expect(await faults(page), 'all hands').toEqual([]);
