@@ -16,7 +16,11 @@ function cuedAt(card: Card, run: Run): number {
     return -1;
   }
   if (cue.on === 'action') {
-    for (let i = run.log.length - 1; i >= 0; i--) if (run.log[i]![1] === cue.action) return run.log[i]![0];
+    for (let i = run.log.length - 1; i >= 0; i--) {
+      const [tick, action, payload] = run.log[i]!;
+      // Letting go of something (feed to nothing, throttle shut, turning off) is no cue for advice on how to hold it.
+      if (action === cue.action && !Object.values(payload).some((value) => value === 0 || value === false)) return tick;
+    }
     return -1;
   }
   for (let row = 0; row < trace.length; row++)

@@ -57,7 +57,7 @@ export const firstRodsLesson: Lesson = {
   },
   kit: {},
   view: 'hole',
-  senses: ['returns', 'tray', 'stem', 'pump', 'pit', 'feel', 'clock'],
+  senses: ['returns', 'tray', 'stem', 'pump', 'pit', 'feel', 'stick', 'funnel', 'clock'],
   gauges: [],
   hands: ['stem', 'pump', 'pit', 'fluid', 'tray', 'well', 'book'],
   opening: {

@@ -79,6 +79,8 @@ export class Session {
     this.#speed = this.finished ? 0 : next;
     this.slowed = false;
     this.#ticker.reset();
+    // A pause is where a learner closes the page: what has passed since the last save goes with it.
+    if (this.#speed === 0) this.keep();
     this.#wake();
   }
 
@@ -120,8 +122,8 @@ export class Session {
   }
 
   pauseAndKeep(): void {
-    if (this.#speed !== 0) this.speed = 0;
-    this.keep();
+    if (this.#speed === 0) this.keep();
+    else this.speed = 0;
   }
 
   keep(): void {
@@ -143,9 +145,11 @@ export class Session {
 
   #picture(now_ms: number): void {
     this.#handle = null;
-    const ticked = this.run.state.wait ? this.#wait() : this.#ticks(this.#ticker.due(now_ms, this.#speed));
+    const waiting = this.run.state.wait !== null;
+    const ticked = waiting ? this.#wait() : this.#ticks(this.#ticker.due(now_ms, this.#speed));
     if (ticked > 0) this.#look();
-    if (this.#now_ms() - this.#savedAt_ms >= AUTOSAVE_ms && ticked > 0) this.keep();
+    const waited = waiting && this.run.state.wait === null;
+    if (waited || (ticked > 0 && this.#now_ms() - this.#savedAt_ms >= AUTOSAVE_ms)) this.keep();
     this.#wake();
   }
 

@@ -35,7 +35,7 @@ export const firstRods = {
   'firstRods.hint.start': 'How do I start?',
   'firstRods.hint.start.1': 'What must be full before a pump can lift water?',
   'firstRods.hint.start.2': 'Prime first. The throttle comes after.',
-  'firstRods.hint.start.3': 'Press Prime. Wait. Open the throttle. Turn on. Then feed.',
+  'firstRods.hint.start.3': 'Press Prime. Wait. Open the throttle. Press Turn. Then feed.',
   'firstRods.hint.feed': 'How much weight do I let on the bit?',
   'firstRods.hint.feed.1': 'What do the returns look like when you feed more?',
   'firstRods.hint.feed.2': 'Feed less when returns are thick or the handle is heavy.',
