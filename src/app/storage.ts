@@ -1,6 +1,7 @@
 // Keeps learners, runs and settings on the device. Where the browser cannot, they live in memory until the page is closed,
 // and the app says so: saving a run to a file works all the same.
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import { dropPending, notePending, pendingRecords } from './pending';
 import type { Learner, RunState, SavedRun, Settings } from './records';
 
 interface Stores {
@@ -36,7 +37,13 @@ const PATIENCE_ms = 4000;
 export async function openStorage(tell: (trouble: StorageTrouble) => void): Promise<Storage> {
   const memory = memoryStorage();
   const database = await openDatabase(tell);
-  return database ? deviceStorage(database, memory, tell) : memory;
+  if (!database) return memory;
+  const storage = deviceStorage(database, memory, tell);
+  // What the last page had no time to write.
+  for (const { store, record } of pendingRecords()) {
+    if ((NAMES as readonly string[]).includes(store)) await storage.put(store as StoreName, record as never);
+  }
+  return storage;
 }
 
 async function openDatabase(tell: (trouble: StorageTrouble) => void): Promise<IDBPDatabase<Schema> | null> {
@@ -93,8 +100,10 @@ function deviceStorage(
       return [...kept.filter((record) => !ids.has(record.id)), ...fresh];
     },
     async put(store, record) {
+      const written = notePending(store, record.id, record);
       try {
         await database.put(store, record);
+        written();
         await memory.remove(store, record.id);
       } catch (error) {
         tell(troubleOf(error));
@@ -102,6 +111,7 @@ function deviceStorage(
       }
     },
     async remove(store, id) {
+      dropPending(store, id);
       await memory.remove(store, id);
       await attempt(() => database.delete(store, id));
     },
