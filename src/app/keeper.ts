@@ -4,6 +4,7 @@ import { grade, isOver, runFileOf, type Lesson, type RunFile } from '$lessons';
 import { snapshotOf, type Run } from '$sim';
 import { say, t } from '../words';
 import { device } from './device.svelte';
+import { notePending } from './pending';
 import type { RunState, SavedRun } from './records';
 
 export type Answers = NonNullable<RunFile['answers']>;
@@ -54,7 +55,10 @@ export class Keeper {
 
   keep(run: Run): void {
     if (this.#stopped) return;
-    this.#waiting = { saved: this.#line(run), state: this.#state(run) };
+    const saved = this.#line(run);
+    this.#waiting = { saved, state: this.#state(run) };
+    // Noted now, for the write may have to wait for the one before it, and the page may close meanwhile.
+    notePending('runs', saved.id, saved);
     this.#writing ??= this.#write();
   }
 
@@ -75,7 +79,7 @@ export class Keeper {
       const before = device.runs.find((one) => one.id === this.id);
       if (saved.finished && !before?.finished) device.stand(saved.who, saved.lesson, saved.score ?? 0, saved.passed);
       await device.putRun(saved);
-      await device.storage.put('states', state);
+      if (!this.#stopped) await device.storage.put('states', state);
     }
     this.#writing = null;
   }

@@ -11,8 +11,12 @@ function noteStore(): globalThis.Storage | null {
   }
 }
 
-/** Notes a record that is about to be written; returns what takes the note away once it is. */
+/**
+ * Notes a record that is about to be written; returns what takes the note away once it is. A frozen state is not noted:
+ * it is large, its typed arrays are no plain text, and without it the run is replayed from its log.
+ */
 export function notePending(store: string, id: string, record: unknown): () => void {
+  if (store === 'states') return () => undefined;
   const notes = noteStore();
   const key = `${PREFIX}${store}/${id}`;
   const text = JSON.stringify(record);

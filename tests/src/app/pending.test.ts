@@ -40,6 +40,12 @@ it('an older write does not take away the note of a newer one', () => {
   expect(pendingRecords()).toEqual([{ store: 'runs', record: { id: 'a', ticks: 2 } }]);
 });
 
+it('leaves a frozen state out, which plain text would not bring back as it was', () => {
+  const notes = stubNotes();
+  notePending('states', 'a', { id: 'a', record: new Float64Array(3) })();
+  expect(notes.size).toBe(0);
+});
+
 it('does without where the browser has no such store or no room', () => {
   expect(pendingRecords()).toEqual([]);
   stubNotes();
