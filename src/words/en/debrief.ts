@@ -22,7 +22,7 @@ export const debrief = {
   'ask.kept': 'Your view is kept with the run.',
   'ask.change': 'Change my view',
 
-  'points.score': '{score:0} of 100 points',
+  'points.score': '{score:1} of 100 points',
   'points.passed': 'Passed. {goal:0} points are needed.',
   'points.failed': 'Not passed yet. {goal:0} points are needed.',
   'points.category': '{points:1} of {max:0}',

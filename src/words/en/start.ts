@@ -44,8 +44,8 @@ export const start = {
 
   'lessons.title': 'Lessons',
   'lessons.none': 'not tried yet',
-  'lessons.tried': { one: 'best {score:0} points, {n} try', other: 'best {score:0} points, {n} tries' },
-  'lessons.passed': { one: 'passed with {score:0} points, {n} try', other: 'passed with {score:0} points, {n} tries' },
+  'lessons.tried': { one: 'best {score:1} points, {n} try', other: 'best {score:1} points, {n} tries' },
+  'lessons.passed': { one: 'passed with {score:1} points, {n} try', other: 'passed with {score:1} points, {n} tries' },
   'lessons.more': 'More lessons follow.',
 
   'latest.title': 'Saved runs',
@@ -64,7 +64,7 @@ export const start = {
   'device.text.larger': 'Larger',
   'device.text.largest': 'Double',
   'device.motion': 'Movement',
-  'device.motion.device': 'As this device asks',
+  'device.motion.device': 'Automatic',
   'device.motion.still': 'Little',
   'device.motion.full': 'Full',
   'device.hand': 'Working hand',
