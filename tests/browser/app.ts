@@ -76,10 +76,10 @@ export async function lookBack(page: Page): Promise<void> {
 
 /** Answers each question with its first answer. */
 export async function answerAll(page: Page): Promise<void> {
-  for (const question of await page.getByRole('group').all()) {
-    const answer = question.getByRole('checkbox').first();
-    if (await answer.isVisible()) await answer.check();
-  }
+  // The questions come after the run has been taken up again.
+  await expect(page.getByRole('checkbox').first()).toBeVisible();
+  for (const question of await page.locator('main fieldset').all())
+    await question.getByRole('checkbox').first().check();
   await page.getByRole('button', { name: 'That is my view' }).click();
   await expect(page.getByRole('heading', { level: 2, name: 'Points and reasons' })).toBeVisible();
 }
