@@ -68,7 +68,7 @@ export interface Problem {
   readonly problem: ProblemKey;
   readonly data: WordData;
 }
-/** A file of another version of the physics or the lesson opens for reading only: it cannot be played again to the same end. */
+/** A file of another version of the physics or the lesson can be read as data, but not played again to the same end. */
 export type ReadRunFile = { readonly ok: true; readonly file: RunFile; readonly otherVersion: boolean } | Problem;
 
 export interface About {

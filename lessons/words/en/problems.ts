@@ -9,7 +9,7 @@ export const problems = {
   'problem.file.newerFormat': 'The file has format version {version}. This trainer reads version {known}.',
   'problem.file.badField': 'The file is damaged at "{field}".',
   'problem.file.unknownLesson': 'The file belongs to a lesson that is not here: {lesson}.',
-  'problem.file.otherVersion': 'The file was made with another version: {version}. It opens for reading only.',
+  'problem.file.otherVersion': 'The file was made with another version: {version}. This version cannot play it again.',
   'problem.file.otherGround': 'The ground in the file is not the ground of its seed.',
   'problem.file.badAct': 'The file holds an act that no run can hold, at second {tick}.',
   'problem.file.otherHash': 'The run does not come out as the file says. The file was altered.',
