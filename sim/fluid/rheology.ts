@@ -1,6 +1,6 @@
 // How thick the fluid is: power-law K and n from soaked polymer, suspended fines and temperature.
 import { clamp } from '../numeric/curve';
-import { ln, pow } from '../numeric/functions';
+import { exp, ln } from '../numeric/functions';
 import { POLYMER } from '../materials/polymer';
 import { waterViscosity_Pas } from '../materials/water';
 
@@ -42,8 +42,10 @@ export function rheologyInto(out: Rheology, soaked_gL: number, fines_frac: numbe
     out.n_ratio = 1;
     return out;
   }
-  const polymer_Pasn = POLYMER.consistency_1gL * pow(soaked_gL, POLYMER.power);
-  const index = clamp(POLYMER.index_1gL - POLYMER.indexFall * ln(soaked_gL), POLYMER.indexLeast, 1);
+  // One logarithm serves both laws: c^1.8 is exp(1.8 ln c).
+  const logDose = ln(soaked_gL);
+  const polymer_Pasn = POLYMER.consistency_1gL * exp(POLYMER.power * logDose);
+  const index = clamp(POLYMER.index_1gL - POLYMER.indexFall * logDose, POLYMER.indexLeast, 1);
   const whole_Pasn = REFERENCE_Pas + polymer_Pasn;
   out.K_Pasn = (thin / REFERENCE_Pas) * whole_Pasn;
   out.n_ratio = 1 - (polymer_Pasn / whole_Pasn) * (1 - index);

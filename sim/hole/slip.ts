@@ -1,5 +1,5 @@
 // Slip of each size class in a fluid, read from a grid of solved falls: a tick solves nothing.
-import { exp, ln, pow } from '../numeric/functions';
+import { exp, ln } from '../numeric/functions';
 import { LEAST_SHEAR_1s } from '../fluid/apparent';
 import { CLASS_COUNT, SIZE_CLASSES } from '../materials/sizes';
 import { dragLawOf } from './drag';
@@ -76,8 +76,9 @@ export function slipInto(
 ): void {
   const lift = ((GRAIN_kgm3 - density_kgm3) * BASE_kgm3) / ((GRAIN_kgm3 - BASE_kgm3) * density_kgm3);
   const scale = Math.sqrt(lift);
-  const K = ((K_Pasn * BASE_kgm3) / density_kgm3) * (n_ratio === 1 ? 1 / scale : pow(scale, n_ratio - 2));
-  const kPlace = placeOn(K_AXIS, ln(K));
+  const logScale = 0.5 * ln(lift);
+  const logK = ln((K_Pasn * BASE_kgm3) / density_kgm3) + (n_ratio - 2) * logScale;
+  const kPlace = placeOn(K_AXIS, logK);
   const nPlace = n_ratio === 1 ? N_AXIS.count - 1 : placeOn(N_AXIS, n_ratio);
   // Without a power law the stirring of the fluid changes nothing: one column of the grid serves.
   const shearPlace = n_ratio === 1 ? 0 : placeOn(SHEAR_AXIS, ln(Math.max(1e-6, ambient_1s / scale)));

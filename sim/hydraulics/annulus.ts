@@ -1,5 +1,5 @@
 // Flow in the ring between stem and wall, as a slot rolled round the stem.
-import { pow } from '../numeric/functions';
+import { ln } from '../numeric/functions';
 import { setFrictionLaw } from './friction';
 import { circleArea_m2, type Conduit, type LineFluid } from './pipe';
 
@@ -22,14 +22,16 @@ export function slotWallRate_1s(velocity_ms: number, width_m: number, n_ratio: n
 }
 
 /**
- * Reynolds number in the annulus at 1 m/s on the equivalent diameter: sqrt(2/3) times the slot's
- * rho w^n / (12^(n-1) K ((2n+1)/3n)^n); times v^(2-n) at v. Source: Metzner & Reed 1955 for the slot; equivalent diameter
- * as in Guo & Liu 2011 ex. 2.6. Worked value: rho 1258.2, K .02, n .8, w .10808, at .6623 m/s -> 8146 (book, rounded: 8117).
+ * ln of the Reynolds number in the annulus at 1 m3/s on the equivalent diameter: sqrt(2/3) times the slot's
+ * rho w^n / (12^(n-1) K ((2n+1)/3n)^n) / A^(2-n); times Q^(2-n) at Q. Source: Metzner & Reed 1955 for the slot; equivalent
+ * diameter as in Guo & Liu 2011 ex. 2.6. Worked value: rho 1258.2, K .02, n .8, w .10808, at .6623 m/s -> ln 8146 (book, rounded: 8117).
  */
-function slotReynoldsFactor(fluid: LineFluid, width_m: number): number {
+function slotReynoldsLog(fluid: LineFluid, width_m: number, area_m2: number): number {
   const n = fluid.n_ratio;
-  const slot = n === 1 ? width_m : pow((3 * n * width_m) / (2 * n + 1), n) * pow(12, 1 - n);
-  return (SLOT_DIAMETER_ratio * fluid.density_kgm3 * slot) / fluid.K_Pasn;
+  return (
+    ln((12 * SLOT_DIAMETER_ratio * fluid.density_kgm3) / (fluid.K_Pasn * area_m2 * area_m2)) +
+    n * ln((n * width_m * area_m2) / (4 * (2 * n + 1)))
+  );
 }
 
 /** Sets a conduit up as the annulus; wall and rod count as smooth beside the width. */
@@ -39,7 +41,7 @@ export function setAnnulus(out: Conduit, length_m: number, hole_m: number, rod_m
   out.area_m2 = annulusArea_m2(hole_m, rod_m);
   out.diameter_m = SLOT_DIAMETER_ratio * width_m;
   out.density_kgm3 = fluid.density_kgm3;
-  out.reynoldsFactor = slotReynoldsFactor(fluid, width_m);
+  out.reynoldsLog = slotReynoldsLog(fluid, width_m, out.area_m2);
   setFrictionLaw(out.law, fluid.n_ratio, 0);
 }
 

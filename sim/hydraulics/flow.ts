@@ -1,9 +1,10 @@
 // The flow that pump, hoses, stem, nozzles and annulus agree on.
-import { solveBracketed } from '../numeric/root';
+import { ln } from '../numeric/functions';
 import { GRAVITY_MS2 } from '../numeric/units';
 import type { Kit } from '../materials/kit';
 import { vapourPressure_Pa } from '../materials/water';
 import { annulusVelocity_ms, setAnnulus, slotWallRate_1s, slotWallShear_Pa } from './annulus';
+import { flowThatSpends } from './balance';
 import { engineSpeed_frac } from './engine';
 import { nozzlePressure_Pa, nozzleVelocity_ms } from './nozzle';
 import { conduitLoss_Pa, createConduit, fittingLoss_Pa, setPipe, type LineFluid } from './pipe';
@@ -76,69 +77,55 @@ export function createFlowResult(): FlowResult {
   };
 }
 
-/** Width of the bracket at which the root counts as found, m3/s: a millionth of the pump's flow. */
+/** Step of the search at which the flow counts as found, m3/s: a millionth of the pump's flow. */
 const TOLERANCE_m3s = 1e-9;
 
 // Scratch of one solve: set in full at its start, read only within it.
-const suctionHose = createConduit();
-const deliveryHose = createConduit();
+// Both hoses hold one fluid and are of one bore: their friction is worked out once, for their whole length.
+const hoses = createConduit();
 const stemBore = createConduit();
 const ring = createConduit();
 let now: FlowInput | null = null;
 let speed_frac = 0;
 let static_Pa = 0;
-let strainer_ratio = 0;
-let air_Pa = 0;
-let vapour_Pa = 0;
-let lift_m = 0;
+/** Losses that grow as the square of the flow, at 1 m3/s, Pa. */
+let strainer1_Pa = 0;
+let swivel1_Pa = 0;
+let nozzle1_Pa = 0;
+let pump1_Pa = 0;
+/** Pressure left over, and suction head left over, at no flow. */
+let atRest_Pa = 0;
+let atRest_m = 0;
+let suctionShare = 0;
 
-const strainerLoss = (input: FlowInput, flow_m3s: number): number =>
-  fittingLoss_Pa(strainer_ratio, input.hose.density_kgm3, flow_m3s, input.kit.hoseBore_m);
+const pumpPressure_Pa = (input: FlowInput, flow_m3s: number): number =>
+  input.hose.density_kgm3 * GRAVITY_MS2 * pumpHead_m(input.kit.shutOff_m, input.kit.free_m3s, speed_frac, flow_m3s);
 
-const swivelLoss = (input: FlowInput, flow_m3s: number): number =>
-  fittingLoss_Pa(input.kit.swivelLoss_ratio, input.hose.density_kgm3, flow_m3s, input.kit.rodBore_m);
-
-function nozzleLoss(input: FlowInput, flow_m3s: number): number {
-  const { kit } = input;
-  const velocity_ms = nozzleVelocity_ms(flow_m3s, kit.nozzles, kit.nozzle_m);
-  return nozzlePressure_Pa(input.stem.density_kgm3, velocity_ms, kit.nozzleCd_ratio);
-}
-
-function pumpPressure_Pa(input: FlowInput, flow_m3s: number): number {
-  const head_m = pumpHead_m(input.kit.shutOff_m, input.kit.free_m3s, speed_frac, flow_m3s);
-  return input.hose.density_kgm3 * GRAVITY_MS2 * head_m;
-}
-
-/** Pressure left over at a flow, Pa: falls steadily as the flow grows. */
+/** Pressure left over at a flow above 0, Pa: falls steadily as the flow grows. */
 function surplus_Pa(flow_m3s: number): number {
-  const input = now!;
+  const logFlow = ln(flow_m3s);
   return (
-    pumpPressure_Pa(input, flow_m3s) -
-    static_Pa -
-    strainerLoss(input, flow_m3s) -
-    conduitLoss_Pa(suctionHose, flow_m3s) -
-    conduitLoss_Pa(deliveryHose, flow_m3s) -
-    swivelLoss(input, flow_m3s) -
-    conduitLoss_Pa(stemBore, flow_m3s) -
-    nozzleLoss(input, flow_m3s) -
-    conduitLoss_Pa(ring, flow_m3s)
+    atRest_Pa -
+    (pump1_Pa + strainer1_Pa + swivel1_Pa + nozzle1_Pa) * flow_m3s * flow_m3s -
+    conduitLoss_Pa(hoses, flow_m3s, logFlow) -
+    conduitLoss_Pa(stemBore, flow_m3s, logFlow) -
+    conduitLoss_Pa(ring, flow_m3s, logFlow)
   );
 }
 
-/** Suction head left over the need of the pump at a flow, m: falls steadily as the flow grows. */
+/** Suction head left over the need of the pump at a flow above 0, m: falls steadily as the flow grows. */
 function suctionSurplus_m(flow_m3s: number): number {
-  const input = now!;
-  const weight_Nm3 = input.hose.density_kgm3 * GRAVITY_MS2;
-  const friction_m = (strainerLoss(input, flow_m3s) + conduitLoss_Pa(suctionHose, flow_m3s)) / weight_Nm3;
-  return npshAvailable_m(air_Pa, vapour_Pa, input.hose.density_kgm3, lift_m, friction_m) - NPSH_LIMIT_m;
+  const friction_Pa = strainer1_Pa * flow_m3s * flow_m3s + suctionShare * conduitLoss_Pa(hoses, flow_m3s);
+  return atRest_m - friction_Pa / (now!.hose.density_kgm3 * GRAVITY_MS2);
 }
 
 function setUp(input: FlowInput): void {
   const { kit, hose, stem, annulus } = input;
   now = input;
   speed_frac = Math.min(1, Math.max(0, input.throttle_frac)) * engineSpeed_frac(kit.altitude_m);
-  setPipe(suctionHose, kit.suctionHose_m, kit.hoseBore_m, kit.hoseRoughness_m, hose);
-  setPipe(deliveryHose, kit.deliveryHose_m, kit.hoseBore_m, kit.hoseRoughness_m, hose);
+  const hoses_m = kit.suctionHose_m + kit.deliveryHose_m;
+  suctionShare = hoses_m > 0 ? kit.suctionHose_m / hoses_m : 0;
+  setPipe(hoses, hoses_m, kit.hoseBore_m, kit.hoseRoughness_m, hose);
   setPipe(stemBore, input.stemLength_m, kit.rodBore_m, kit.rodRoughness_m, stem);
   const wet_m = Math.max(0, input.bit_m - input.mouthLevel_m);
   setAnnulus(ring, wet_m, input.holeDiameter_m, kit.rodOutside_m, annulus);
@@ -146,18 +133,37 @@ function setUp(input: FlowInput): void {
   static_Pa =
     GRAVITY_MS2 *
     (annulus.density_kgm3 * wet_m - stem.density_kgm3 * input.bit_m + hose.density_kgm3 * input.pitLevel_m);
-  strainer_ratio = kit.strainerLoss_ratio * strainerLossGrowth_ratio(input.blockage_frac);
-  air_Pa = airPressure_Pa(kit.altitude_m);
-  vapour_Pa = vapourPressure_Pa(kit.temperature_C);
-  lift_m = kit.pumpAbovePit_m + input.pitLevel_m;
+  const strainer_ratio = kit.strainerLoss_ratio * strainerLossGrowth_ratio(input.blockage_frac);
+  strainer1_Pa = fittingLoss_Pa(strainer_ratio, hose.density_kgm3, 1, kit.hoseBore_m);
+  swivel1_Pa = fittingLoss_Pa(kit.swivelLoss_ratio, hose.density_kgm3, 1, kit.rodBore_m);
+  nozzle1_Pa = nozzlePressure_Pa(
+    stem.density_kgm3,
+    nozzleVelocity_ms(1, kit.nozzles, kit.nozzle_m),
+    kit.nozzleCd_ratio,
+  );
+  const shut_Pa = pumpPressure_Pa(input, 0);
+  pump1_Pa = shut_Pa - pumpPressure_Pa(input, 1);
+  atRest_Pa = shut_Pa - static_Pa;
+  const lift_m = kit.pumpAbovePit_m + input.pitLevel_m;
+  const air_Pa = airPressure_Pa(kit.altitude_m);
+  const vapour_Pa = vapourPressure_Pa(kit.temperature_C);
+  atRest_m = npshAvailable_m(air_Pa, vapour_Pa, hose.density_kgm3, lift_m, 0) - NPSH_LIMIT_m;
 }
 
-function balancedFlow(guess_m3s: number): number {
-  if (!(speed_frac > 0) || surplus_Pa(0) <= 0) return 0;
-  // A hole whose fluid stands below the pit helps the pump beyond its own free flow.
+function balancedFlow(warm_m3s: number): number {
+  if (!(speed_frac > 0) || atRest_Pa <= 0) return 0;
   let most_m3s = now!.kit.free_m3s * speed_frac;
-  while (surplus_Pa(most_m3s) > 0) most_m3s *= 2;
-  return solveBracketed(surplus_Pa, 0, most_m3s, guess_m3s, TOLERANCE_m3s);
+  // A hole whose fluid stands below the pit helps the pump beyond its own free flow.
+  if (static_Pa < 0) while (surplus_Pa(most_m3s) > 0) most_m3s *= 2;
+  return flowThatSpends(surplus_Pa, atRest_Pa, most_m3s, warm_m3s, TOLERANCE_m3s);
+}
+
+/** The flow, and whether the suction side sets it. */
+function findFlow(warm_m3s: number, out: FlowResult): number {
+  const flow_m3s = balancedFlow(warm_m3s);
+  out.starved = flow_m3s > 0 && suctionSurplus_m(flow_m3s) < 0;
+  if (!out.starved) return flow_m3s;
+  return atRest_m <= 0 ? 0 : flowThatSpends(suctionSurplus_m, atRest_m, flow_m3s, warm_m3s, TOLERANCE_m3s);
 }
 
 /**
@@ -168,25 +174,23 @@ function balancedFlow(guess_m3s: number): number {
  */
 export function solveFlow(input: FlowInput, warm_m3s: number, out: FlowResult): number {
   setUp(input);
-  let flow_m3s = balancedFlow(warm_m3s);
-  out.starved = false;
-  if (flow_m3s > 0 && suctionSurplus_m(flow_m3s) < 0) {
-    out.starved = true;
-    flow_m3s = suctionSurplus_m(0) <= 0 ? 0 : solveBracketed(suctionSurplus_m, 0, flow_m3s, warm_m3s, TOLERANCE_m3s);
-  }
+  const flow_m3s = findFlow(warm_m3s, out);
   const { kit } = input;
+  const square = flow_m3s * flow_m3s;
   const width_m = input.holeDiameter_m - kit.rodOutside_m;
+  const hoses_Pa = conduitLoss_Pa(hoses, flow_m3s);
   out.flow_m3s = flow_m3s;
   out.pumpHead_m = pumpHead_m(kit.shutOff_m, kit.free_m3s, speed_frac, flow_m3s);
-  out.strainer_Pa = strainerLoss(input, flow_m3s);
-  out.suctionHose_Pa = conduitLoss_Pa(suctionHose, flow_m3s);
-  out.deliveryHose_Pa = conduitLoss_Pa(deliveryHose, flow_m3s);
-  out.swivel_Pa = swivelLoss(input, flow_m3s);
+  out.strainer_Pa = strainer1_Pa * square;
+  out.suctionHose_Pa = suctionShare * hoses_Pa;
+  out.deliveryHose_Pa = hoses_Pa - out.suctionHose_Pa;
+  out.swivel_Pa = swivel1_Pa * square;
   out.stem_Pa = conduitLoss_Pa(stemBore, flow_m3s);
-  out.nozzle_Pa = nozzleLoss(input, flow_m3s);
+  out.nozzle_Pa = nozzle1_Pa * square;
   out.annulus_Pa = conduitLoss_Pa(ring, flow_m3s);
   out.static_Pa = static_Pa;
-  out.npsh_m = suctionSurplus_m(flow_m3s) + NPSH_LIMIT_m;
+  const suction_Pa = out.strainer_Pa + out.suctionHose_Pa;
+  out.npsh_m = atRest_m + NPSH_LIMIT_m - suction_Pa / (input.hose.density_kgm3 * GRAVITY_MS2);
   out.nozzleVelocity_ms = nozzleVelocity_ms(flow_m3s, kit.nozzles, kit.nozzle_m);
   out.stemVelocity_ms = flow_m3s / stemBore.area_m2;
   out.annulusVelocity_ms = annulusVelocity_ms(flow_m3s, input.holeDiameter_m, kit.rodOutside_m);

@@ -1,5 +1,5 @@
 // Friction factor of water and power-law fluids in pipes, over all regimes, without a jump.
-import { log10, pow } from '../numeric/functions';
+import { exp, ln, log10, pow } from '../numeric/functions';
 
 /** Lower and upper end of the transition band, as Reynolds numbers: 3470 - 1370 n and 4270 - 1370 n (API RP 13D, in Guo & Liu 2011). */
 const LAMINAR_END = 3470;
@@ -38,31 +38,49 @@ export function smoothPowerLaw(reynolds: number, n_ratio: number): number {
 /** The friction law of one fluid in one line, with the parts that do not change with the flow worked out. */
 export interface FrictionLaw {
   n_ratio: number;
+  roughness_ratio: number;
   /** (e/3.7)^1.11 of Haaland; 0 for a smooth wall. */
   rough: number;
   laminarEnd: number;
   turbulentStart: number;
-  fanningLaminarEnd: number;
-  fanningTurbulentStart: number;
+  /** What thinning makes of the smooth turbulent factor of water: thinned Re^thinning, 1 Re^0 for water. */
+  thinned: number;
+  thinning: number;
 }
 
 export const createFrictionLaw = (): FrictionLaw => ({
   n_ratio: 1,
+  roughness_ratio: 0,
   rough: 0,
-  laminarEnd: 0,
-  turbulentStart: 0,
-  fanningLaminarEnd: 0,
-  fanningTurbulentStart: 0,
+  laminarEnd: laminarEnd(1),
+  turbulentStart: turbulentStart(1),
+  thinned: 1,
+  thinning: 0,
 });
+
+/** The smooth law of water at Re 1, to which that of a power-law fluid is compared. */
+const SMOOTH_WATER = smoothPowerLaw(1, 1);
 
 /** Sets the law up for a fluid of index n_ratio (.2 to 1) and a relative roughness (0 to .05). */
 export function setFrictionLaw(law: FrictionLaw, n_ratio: number, roughness_ratio: number): void {
   law.n_ratio = n_ratio;
-  law.rough = wallPart(roughness_ratio);
+  // The wall of a line stays the same from second to second: its power is worked out when it changes.
+  if (roughness_ratio !== law.roughness_ratio) {
+    law.roughness_ratio = roughness_ratio;
+    law.rough = wallPart(roughness_ratio);
+  }
   law.laminarEnd = laminarEnd(n_ratio);
   law.turbulentStart = turbulentStart(n_ratio);
-  law.fanningLaminarEnd = 16 / law.laminarEnd;
-  law.fanningTurbulentStart = turbulentFanning(law, law.turbulentStart);
+  law.thinned = n_ratio === 1 ? 1 : smoothPowerLaw(1, n_ratio) / SMOOTH_WATER;
+  law.thinning = n_ratio === 1 ? 0 : log10(n_ratio) / 7;
+}
+
+/** haaland() on a smooth wall, from ln Re: without another logarithm. */
+const HAALAND_LN = 1.8 / ln(10);
+const HAALAND_LN_6_9 = ln(6.9);
+function smoothHaaland(logReynolds: number): number {
+  const root = HAALAND_LN * (logReynolds - HAALAND_LN_6_9);
+  return 1 / (root * root);
 }
 
 /**
@@ -70,24 +88,29 @@ export function setFrictionLaw(law: FrictionLaw, n_ratio: number, roughness_rati
  * so that n = 1 is water without a jump, plus what roughness adds to water at the same Reynolds number (ASSUMED: no
  * published law joins the two).
  */
-function turbulentFanning(law: FrictionLaw, reynolds: number): number {
-  if (law.n_ratio === 1) return haaland(reynolds, law.rough) / 4;
-  const smoothWater = haaland(reynolds, 0) / 4;
-  const smooth = (smoothPowerLaw(reynolds, law.n_ratio) / smoothPowerLaw(reynolds, 1)) * smoothWater;
-  return law.rough > 0 ? smooth + haaland(reynolds, law.rough) / 4 - smoothWater : smooth;
+function turbulentFanning(law: FrictionLaw, logReynolds: number): number {
+  const smoothWater = smoothHaaland(logReynolds) / 4;
+  const smooth = law.n_ratio === 1 ? smoothWater : law.thinned * exp(law.thinning * logReynolds) * smoothWater;
+  return law.rough > 0 ? smooth + haaland(exp(logReynolds), law.rough) / 4 - smoothWater : smooth;
 }
 
 /**
- * Fanning friction factor at a Metzner & Reed Reynolds number above 0: 16/Re below the band, turbulent above it,
- * straight in Re across it. Continuous; the pressure loss rises with flow throughout.
- * Worked value: water, Re 128 -> .125 (Darcy .5).
+ * Fanning friction factor at the logarithm of a Metzner & Reed Reynolds number: 16/Re below the band, turbulent above it,
+ * straight in Re across it. Continuous; the pressure loss rises with flow throughout. The logarithm, because the power-law
+ * parts need it and the caller has it at hand. Worked value: water, Re 128 -> .125 (Darcy .5).
  */
-export function fanningFactor(law: FrictionLaw, reynolds: number): number {
+export function fanningFactor(law: FrictionLaw, logReynolds: number): number {
+  if (logReynolds >= SURELY_TURBULENT) return turbulentFanning(law, logReynolds);
+  const reynolds = exp(logReynolds);
   if (reynolds <= law.laminarEnd) return 16 / reynolds;
-  if (reynolds >= law.turbulentStart) return turbulentFanning(law, reynolds);
+  if (reynolds >= law.turbulentStart) return turbulentFanning(law, logReynolds);
   const share = (reynolds - law.laminarEnd) / (law.turbulentStart - law.laminarEnd);
-  return law.fanningLaminarEnd + share * (law.fanningTurbulentStart - law.fanningLaminarEnd);
+  const first = 16 / law.laminarEnd;
+  return first + share * (turbulentFanning(law, ln(law.turbulentStart)) - first);
 }
+
+/** No fluid has its band above this: its Reynolds number itself is not needed to know the regime. */
+const SURELY_TURBULENT = ln(TURBULENT_START);
 
 /**
  * Pressure gradient of friction, Pa/m: 2 f rho v^2 / D, f Fanning, D the diameter that f was found for, m.
