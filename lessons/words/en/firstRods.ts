@@ -11,7 +11,7 @@ export const firstRods = {
   'firstRods.brief.job': 'Drill three rods, to 4.5 m.',
   'firstRods.brief.kit': 'The first rod hangs over the mouth. The pit is full of water.',
   'firstRods.brief.ground':
-    'Neighbours met silt first, then fine sand. Below about 3 m came coarse sand with small stones.',
+    'Neighbours met silt first, then fine sand. Below about 3\u00a0m came coarse sand with small stones.',
   'firstRods.brief.powder': 'You have {powder_kg} kg of powder. It needs about a quarter of an hour to soak.',
   'firstRods.brief.samples': 'Bring one labelled sample from each rod.',
   'firstRods.brief.end': 'When the third rod is down, clear the hole and stop drilling.',
