@@ -1,5 +1,6 @@
 // The hole: its wall by cells from the ground level down, and what stands in it outside the stem.
 import { CLASS_COUNT } from '../materials/sizes';
+import { createWallState, type WallState } from './wallState';
 
 /**
  * Cell i spans i*dz to (i+1)*dz below ground level. Arrays by class are class-major: class k, cell i at k*cells + i.
@@ -27,6 +28,8 @@ export interface HoleState {
   water_m3: number;
   /** Empty volume at the top: fluid missing below the sill of the channel, m3. */
   shortfall_m3: number;
+  /** What has become of the wall, cell by cell. */
+  wall: WallState;
   /** Grain volume lying at the bottom by class, m3, and the same times the depth it was cut at, m4. */
   bed_m3: Float64Array;
   bedMoment_m4: Float64Array;
@@ -72,6 +75,7 @@ export function createHole(shape: HoleShape): HoleState {
     soaking_kg: new Float64Array(cells),
     water_m3: 0,
     shortfall_m3: 0,
+    wall: createWallState(cells),
     bed_m3: new Float64Array(CLASS_COUNT),
     bedMoment_m4: new Float64Array(CLASS_COUNT),
   };

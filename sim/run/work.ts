@@ -9,6 +9,7 @@ import { createMouth, type MouthFlux } from '../hole/mouth';
 import { createParcel, type Parcel } from '../hole/parcel';
 import type { StemReading } from '../hole/stemFill';
 import { createHoleWork, type HoleWork, type SweepInput } from '../hole/sweep';
+import { createWallGround, type WallGround } from '../hole/wallGround';
 import { createFlowResult, type FlowInput, type FlowResult } from '../hydraulics/flow';
 import type { Signals } from '../machine/signals';
 import type { MachineEvent } from '../machine/machine';
@@ -23,6 +24,7 @@ export interface Work {
   readonly shares: TickShares;
   readonly place: StemPlace;
   readonly hole: HoleWork;
+  readonly wallGround: WallGround;
   readonly pit: PitWork;
   readonly flowInput: FlowInput;
   readonly flowResult: FlowResult;
@@ -45,12 +47,13 @@ export interface Work {
 
 const lineFluid = () => ({ density_kgm3: 1000, K_Pasn: 0.001, n_ratio: 1 });
 
-export function createWork({ kit }: Scenario, hole: HoleState): Work {
+export function createWork({ kit, ground }: Scenario, hole: HoleState): Work {
   const atBit = createParcel();
   return {
     shares: tickShares(kit.temperature_C, TICK_s),
     place: { bit_m: 0, rodOutside_m: kit.rodOutside_m },
     hole: createHoleWork(hole),
+    wallGround: createWallGround(ground, hole.dz_m, hole.cells),
     pit: createPitWork(),
     flowInput: {
       kit,
