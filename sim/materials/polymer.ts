@@ -22,6 +22,9 @@ export const POLYMER = {
   halfLife_s: 2.5 * 86400,
   /** Rot goes this many times faster for 10 degrees more. From memory. */
   Q10: 2,
+  /** Its membrane in the wall: volume laid down per volume of filtrate at the working dose, and its hydraulic conductivity. */
+  cakePerFiltrate_ratio: 0.01,
+  cakeConductivity_ms: 1e-7,
 } as const;
 
 /** Share of the powder that clots into fish-eyes and never soaks when a sack is dumped in one go; sprinkled, none does. ASSUMED: about a third. */

@@ -1,0 +1,12 @@
+// Clay of the site itself, dug, crumbled and stirred in, or cut by the bit: the cheapest mud. All ASSUMED.
+
+export const NATIVE_CLAY = {
+  /** Share of its grains that is clay; the rest is silt. A fat field clay. */
+  clay_frac: 0.6,
+  /** Share of the solids in the filter cake of clay and silt, by volume: a void ratio of 1. */
+  cakeSolids_frac: 0.5,
+  /** Hydraulic conductivity of that cake: between silt (2e-7) and firm clay (5e-10). */
+  cakeConductivity_ms: 1e-8,
+  /** Volume fraction of suspended clay and silt that a crew calls a good clay mud: about 1080 kg/m3. */
+  working_frac: 0.05,
+} as const;
