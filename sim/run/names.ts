@@ -55,59 +55,63 @@ export type KindWord = (typeof KIND_WORDS)[number];
 
 export type ActionGroup = 'stem' | 'pump' | 'pit' | 'fluid' | 'tray' | 'well' | 'book';
 
-export type RefusalKey =
-  | 'handsBusy'
-  | 'pumpDry'
-  | 'pumpRunning'
-  | 'alreadyPrimed'
-  | 'flowOn'
-  | 'turningOn'
-  | 'noMoreRods'
-  | 'onlyOneRod'
-  | 'rodNotDown'
-  | 'stemStuck'
-  | 'stemMoving'
-  | 'atTop'
-  | 'atBottom'
-  | 'noReturns'
-  | 'noWater'
-  | 'noPowder'
-  | 'noPetrol'
-  | 'noSuchSample'
-  | 'pitFull'
-  | 'nothingToDig'
-  | 'badInterval'
-  | 'practiceOnly'
-  | 'ended';
+export const REFUSAL_KEYS = [
+  'handsBusy',
+  'pumpDry',
+  'pumpRunning',
+  'alreadyPrimed',
+  'flowOn',
+  'turningOn',
+  'noMoreRods',
+  'onlyOneRod',
+  'rodNotDown',
+  'stemStuck',
+  'stemMoving',
+  'atTop',
+  'atBottom',
+  'noReturns',
+  'noWater',
+  'noPowder',
+  'noPetrol',
+  'noSuchSample',
+  'pitFull',
+  'nothingToDig',
+  'badInterval',
+  'practiceOnly',
+  'ended',
+] as const;
+export type RefusalKey = (typeof REFUSAL_KEYS)[number];
 
-export type EventName =
-  | 'primed'
-  | 'primeLost'
-  | 'strainerBlocked'
-  | 'pitLow'
-  | 'flowStarted'
-  | 'flowStopped'
-  | 'rodDown'
-  | 'rodAdded'
-  | 'rodRemoved'
-  | 'buried'
-  | 'tight'
-  | 'stuck'
-  | 'freed'
-  | 'balled'
-  | 'unballed'
-  | 'stalled'
-  | 'restarted'
-  | 'clear'
-  | 'soaked'
-  | 'returnsLost'
-  | 'returnsBack'
-  | 'layerChanged'
-  | 'sampleCaught'
-  | 'refused'
-  | 'drillingStopped'
-  | 'taskDone'
-  | 'ended';
+export const EVENT_NAMES = [
+  'primed',
+  'primeLost',
+  'strainerBlocked',
+  'pitLow',
+  'flowStarted',
+  'flowStopped',
+  'rodDown',
+  'rodAdded',
+  'rodRemoved',
+  'buried',
+  'tight',
+  'stuck',
+  'freed',
+  'balled',
+  'unballed',
+  'stalled',
+  'restarted',
+  'clear',
+  'soaked',
+  'returnsLost',
+  'returnsBack',
+  'layerChanged',
+  'sampleCaught',
+  'refused',
+  'drillingStopped',
+  'taskDone',
+  'ended',
+] as const;
+export type EventName = (typeof EVENT_NAMES)[number];
 
 /** Events that a crew cannot notice; they serve the instructor and the debrief only. */
 export const HIDDEN_EVENTS: readonly EventName[] = ['layerChanged'];
