@@ -28,14 +28,21 @@ export function finesThickening_ratio(fines_frac: number): number {
 
 /**
  * Writes K and n of the fluid into out.
- * soaked_gL: soaked polymer per litre, 0-10 (higher values stay finite). fines_frac: volume fraction of suspended clay and silt.
+ * soaked_gL: soaked polymer per litre, 0-10 (higher values stay finite). bentonite_gL: not reckoned with yet. fines_frac: volume
+ * fraction of suspended clay and silt.
  * temperature_C: 0-40. The polymer's own part is Kp = .05 c^1.8 and n_p = .72 - .12 ln c within .35..1 at 25 C; it joins water as
  *   K = (mu(T)/mu(25)) (mu(25) + Kp) fines,   n = 1 - s (1 - n_p),   s = Kp/(mu(25) + Kp),
  * so that c = 0 is exactly water (n = 1), nothing jumps, K rises and n falls with the dose, and the viscosity at any shear
  * rate up to 5e4 1/s never falls with the dose. Polymer law and join ASSUMED (calibration between guar and xanthan).
  * Worked value: 1.3 g/L, no fines, 25 C -> K .08107, n .6919.
  */
-export function rheologyInto(out: Rheology, soaked_gL: number, fines_frac: number, temperature_C: number): Rheology {
+export function rheologyInto(
+  out: Rheology,
+  soaked_gL: number,
+  _bentonite_gL: number,
+  fines_frac: number,
+  temperature_C: number,
+): Rheology {
   const thin = waterViscosity_Pas(temperature_C) * finesThickening_ratio(fines_frac);
   if (!(soaked_gL > 0)) {
     out.K_Pasn = thin;

@@ -2,12 +2,7 @@
 // costs a few multiplications per store.
 import { expm1, ln, pow } from '../numeric/functions';
 import { POLYMER } from '../materials/polymer';
-
-/** Polymer in one body of fluid. */
-export interface PolymerStore {
-  soaking_kg: number;
-  soaked_kg: number;
-}
+import { SOAKED, SOAKING } from './substances';
 
 /** Shares of the soaking and of the soaked part that change in one tick. */
 export interface TickShares {
@@ -34,28 +29,20 @@ export function tickShares(temperature_C: number, tick_s: number): TickShares {
   };
 }
 
-/** One tick for one store, in place; returns the mass that rotted away, kg. Worked value: soaking 1, soak .1, rot 0 -> .9 and .1. */
-export function soakStore(store: PolymerStore, shares: TickShares): number {
-  const moved_kg = store.soaking_kg * shares.soak_frac;
-  store.soaking_kg -= moved_kg;
-  const rotted_kg = store.soaked_kg * shares.rot_frac;
-  store.soaked_kg += moved_kg - rotted_kg;
-  return rotted_kg;
-}
+/** One tick for one body of fluid, masses by substance, in place; returns the mass that rotted away, kg. Worked value: soaking 1, soak .1, rot 0 -> .9 and .1. */
+export const soakStore = (dissolved_kg: Float64Array, shares: TickShares): number =>
+  soakCells(dissolved_kg, 1, 1, shares);
 
-/** The same for the first `count` cells of two arrays, in place; returns the mass that rotted away, kg. */
-export function soakCells(
-  soaking_kg: Float64Array,
-  soaked_kg: Float64Array,
-  count: number,
-  shares: TickShares,
-): number {
+/** The same for the first `count` of `stride` cells, substance-major (substance s, cell i at s*stride + i); returns the mass that rotted away, kg. */
+export function soakCells(dissolved_kg: Float64Array, stride: number, count: number, shares: TickShares): number {
+  const soaking = SOAKING * stride;
+  const soaked = SOAKED * stride;
   let rotted_kg = 0;
   for (let i = 0; i < count; i++) {
-    const moved_kg = soaking_kg[i] * shares.soak_frac;
-    const gone_kg = soaked_kg[i] * shares.rot_frac;
-    soaking_kg[i] -= moved_kg;
-    soaked_kg[i] += moved_kg - gone_kg;
+    const moved_kg = dissolved_kg[soaking + i] * shares.soak_frac;
+    const gone_kg = dissolved_kg[soaked + i] * shares.rot_frac;
+    dissolved_kg[soaking + i] -= moved_kg;
+    dissolved_kg[soaked + i] += moved_kg - gone_kg;
     rotted_kg += gone_kg;
   }
   return rotted_kg;

@@ -1,4 +1,5 @@
 // Which cells are in use: they reach from the mouth to the top of the bed, the last one thinner or thicker than the rest.
+import { SUBSTANCE_COUNT } from '../fluid/substances';
 import { CLASS_COUNT } from '../materials/sizes';
 import { bedTop_m, type HoleState, type StemPlace } from './hole';
 
@@ -49,12 +50,9 @@ export function fitCells(hole: HoleState, stem: StemPlace): number {
       spread(hole.moment_m4, base, used, wanted, hole, bottom_m);
     }
   }
-  if (wanted < used) {
-    fold(hole.soaked_kg, 0, used, wanted);
-    fold(hole.soaking_kg, 0, used, wanted);
-  } else {
-    spread(hole.soaked_kg, 0, used, wanted, hole, bottom_m);
-    spread(hole.soaking_kg, 0, used, wanted, hole, bottom_m);
+  for (let s = 0; s < SUBSTANCE_COUNT; s++) {
+    if (wanted < used) fold(hole.dissolved_kg, s * hole.cells, used, wanted);
+    else spread(hole.dissolved_kg, s * hole.cells, used, wanted, hole, bottom_m);
   }
   hole.used = wanted;
   return bottom_m;

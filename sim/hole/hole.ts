@@ -1,4 +1,5 @@
 // The hole: its wall by cells from the ground level down, and what stands in it outside the stem.
+import { SUBSTANCE_COUNT } from '../fluid/substances';
 import { CLASS_COUNT } from '../materials/sizes';
 import { createWallState, type WallState } from './wallState';
 
@@ -21,9 +22,8 @@ export interface HoleState {
   solids_m3: Float64Array;
   /** The same times the depth it was cut at, m4. */
   moment_m4: Float64Array;
-  /** Polymer that thickens, and that still soaks, by cell, kg. */
-  soaked_kg: Float64Array;
-  soaking_kg: Float64Array;
+  /** What the water carries, by substance and cell, kg: substance s, cell i at s*cells + i. */
+  dissolved_kg: Float64Array;
   /** All water in the hole outside the stem, pores of the bed included, m3. */
   water_m3: number;
   /** Empty volume at the top: fluid missing below the sill of the channel, m3. */
@@ -71,8 +71,7 @@ export function createHole(shape: HoleShape): HoleState {
     radius_m: new Float64Array(cells),
     solids_m3: new Float64Array(CLASS_COUNT * cells),
     moment_m4: new Float64Array(CLASS_COUNT * cells),
-    soaked_kg: new Float64Array(cells),
-    soaking_kg: new Float64Array(cells),
+    dissolved_kg: new Float64Array(SUBSTANCE_COUNT * cells),
     water_m3: 0,
     shortfall_m3: 0,
     wall: createWallState(cells),

@@ -1,4 +1,4 @@
-// Weight of a suspension.
+// Weight of the fluid with what it carries.
 import { mixtureDensity_kgm3 } from '../fluid/density';
 import { waterDensity_kgm3 } from '../materials/water';
 import { GRAIN_kgm3 } from './slip';
@@ -6,6 +6,13 @@ import { GRAIN_kgm3 } from './slip';
 /** Water of 20 C throughout the circuit: its density changes by .2 % over the temperatures of the trade. */
 const WATER_kgm3 = waterDensity_kgm3(20);
 
-/** Density of water with grains, kg/m3, at a grain volume fraction 0-1. Worked value: .05 -> 1080.8. */
-export const suspensionDensity_kgm3 = (solids_frac: number): number =>
-  mixtureDensity_kgm3(WATER_kgm3, solids_frac, GRAIN_kgm3);
+/** Density of bentonite's grains, kg/m3: too fine to count as a size class, but they weigh. */
+export const BENTONITE_kgm3 = 2600;
+const BENTONITE_LIFT = 1 - WATER_kgm3 / BENTONITE_kgm3;
+
+/**
+ * Density of water with grains and bentonite, kg/m3. solids_frac c: grain volume fraction 0-1; bentonite_gL b: per litre of water,
+ * whose place its grains take: rho_w + c (rho_s - rho_w) + b (1 - c)(1 - rho_w/2600). Worked values: .05, 0 -> 1080.8; 0, 60 -> 1035.2.
+ */
+export const suspensionDensity_kgm3 = (solids_frac: number, bentonite_gL = 0): number =>
+  mixtureDensity_kgm3(WATER_kgm3, solids_frac, GRAIN_kgm3) + bentonite_gL * (1 - solids_frac) * BENTONITE_LIFT;

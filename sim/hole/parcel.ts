@@ -1,4 +1,5 @@
 // A parcel: some fluid on its way from one part of the circuit to the next within a tick, with all that it carries.
+import { SUBSTANCE_COUNT } from '../fluid/substances';
 import { CLASS_COUNT } from '../materials/sizes';
 
 /** Everything that passes one place in one tick. Volumes are totals of the tick, not rates. */
@@ -9,10 +10,8 @@ export interface Parcel {
   solids_m3: Float64Array;
   /** Grain volume times the depth it was cut at, m4; zero where the origin is not followed (stem, pit). */
   moment_m4: Float64Array;
-  /** Polymer that thickens, kg. */
-  soaked_kg: number;
-  /** Polymer that still soaks, kg. */
-  soaking_kg: number;
+  /** What the water carries, by substance, kg. */
+  dissolved_kg: Float64Array;
 }
 
 export function createParcel(): Parcel {
@@ -20,8 +19,7 @@ export function createParcel(): Parcel {
     water_m3: 0,
     solids_m3: new Float64Array(CLASS_COUNT),
     moment_m4: new Float64Array(CLASS_COUNT),
-    soaked_kg: 0,
-    soaking_kg: 0,
+    dissolved_kg: new Float64Array(SUBSTANCE_COUNT),
   };
 }
 
@@ -29,8 +27,7 @@ export function emptyParcel(parcel: Parcel): void {
   parcel.water_m3 = 0;
   parcel.solids_m3.fill(0);
   parcel.moment_m4.fill(0);
-  parcel.soaked_kg = 0;
-  parcel.soaking_kg = 0;
+  parcel.dissolved_kg.fill(0);
 }
 
 /** Water and grains together, m3. */

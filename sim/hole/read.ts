@@ -1,5 +1,6 @@
 // Reading the hole: what its fluid weighs, how thick it is, what it carries.
 import { rheologyInto } from '../fluid/rheology';
+import { BENTONITE, SOAKED } from '../fluid/substances';
 import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
 import { bedTop_m, cellVolume_m3, type HoleState, type StemPlace } from './hole';
 import { suspensionDensity_kgm3 } from './load';
@@ -29,6 +30,7 @@ export function readHole(
   let grains = 0;
   let fines = 0;
   let soaked_kg = 0;
+  let bentonite_kg = 0;
   let bottomRoom = 0;
   let bottomGrains = 0;
   let bore = 0;
@@ -50,7 +52,8 @@ export function readHole(
     room += volume;
     grains += fine + coarse;
     fines += fine;
-    soaked_kg += hole.soaked_kg[i];
+    soaked_kg += hole.dissolved_kg[SOAKED * hole.cells + i];
+    bentonite_kg += hole.dissolved_kg[BENTONITE * hole.cells + i];
     bore += 2 * hole.radius_m[i] * (bottom_m - top_m);
     length_m += bottom_m - top_m;
     if (bottom_m > bit_m - LOADED_m) {
@@ -60,23 +63,25 @@ export function readHole(
   }
   work.bottomLoad_frac = bottomRoom > 0 ? bottomGrains / bottomRoom : 0;
   work.diameter_m = length_m > 0 ? bore / length_m : 2 * hole.radius_m[0];
-  fluidInto(work, room, grains, fines, soaked_kg, temperature_C);
+  fluidInto(work, room, grains, fines, soaked_kg, bentonite_kg, temperature_C);
 }
 
-/** Density and thickness of a body of fluid from its room, its grains (all and fines), m3, and its polymer, kg. */
+/** Density and thickness of a body of fluid from its room, its grains (all and fines), m3, its polymer and bentonite, kg. */
 function fluidInto(
   work: HoleWork,
   room_m3: number,
   grains_m3: number,
   fines_m3: number,
   soaked_kg: number,
+  bentonite_kg: number,
   temperature_C: number,
 ): void {
   const water_m3 = room_m3 - grains_m3;
   work.fines_frac = room_m3 > 0 ? fines_m3 / room_m3 : 0;
   work.soaked_gL = water_m3 > 0 ? soaked_kg / water_m3 : 0;
-  work.density_kgm3 = suspensionDensity_kgm3(room_m3 > 0 ? grains_m3 / room_m3 : 0);
-  rheologyInto(work.rheology, work.soaked_gL, work.fines_frac, temperature_C);
+  work.bentonite_gL = water_m3 > 0 ? bentonite_kg / water_m3 : 0;
+  work.density_kgm3 = suspensionDensity_kgm3(room_m3 > 0 ? grains_m3 / room_m3 : 0, work.bentonite_gL);
+  rheologyInto(work.rheology, work.soaked_gL, work.bentonite_gL, work.fines_frac, temperature_C);
   work.K_Pasn = work.rheology.K_Pasn;
   work.n_ratio = work.rheology.n_ratio;
 }

@@ -1,4 +1,5 @@
 // What stands inside the stem: a delay line between pump and bit.
+import { BENTONITE, SOAKED, SUBSTANCE_COUNT } from '../fluid/substances';
 import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
 import { suspensionDensity_kgm3 } from './load';
 import { emptyParcel, parcelVolume_m3, type Parcel } from './parcel';
@@ -9,16 +10,17 @@ export interface StemFill {
   water_m3: Float64Array;
   /** Class-major: class k, slice i at k*cells + i. */
   solids_m3: Float64Array;
-  soaked_kg: Float64Array;
-  soaking_kg: Float64Array;
+  /** Substance-major: substance s, slice i at s*cells + i. */
+  dissolved_kg: Float64Array;
   /** Air, m3. */
   void_m3: number;
 }
 
-/** Density and load of the fluid in the stem, and its polymer. */
+/** Density and load of the fluid in the stem, its polymer and bentonite. */
 export interface StemReading {
   density_kgm3: number;
   soaked_gL: number;
+  bentonite_gL: number;
   fines_frac: number;
 }
 
@@ -31,8 +33,7 @@ export function createStemFill(volume_m3: number): StemFill {
     cells: SLICES,
     water_m3: new Float64Array(SLICES),
     solids_m3: new Float64Array(CLASS_COUNT * SLICES),
-    soaked_kg: new Float64Array(SLICES),
-    soaking_kg: new Float64Array(SLICES),
+    dissolved_kg: new Float64Array(SUBSTANCE_COUNT * SLICES),
     void_m3: volume_m3,
   };
 }
@@ -92,8 +93,10 @@ function settleInto(fill: StemFill, inflow: Parcel | null, kept_m3: number, outf
   setEdges(fill, inflow === null ? 0 : parcelVolume_m3(inflow));
   const n = fill.cells;
   outflow.water_m3 = shift(fill.water_m3, 0, inflow === null ? 0 : inflow.water_m3, kept_m3, n);
-  outflow.soaked_kg = shift(fill.soaked_kg, 0, inflow === null ? 0 : inflow.soaked_kg, kept_m3, n);
-  outflow.soaking_kg = shift(fill.soaking_kg, 0, inflow === null ? 0 : inflow.soaking_kg, kept_m3, n);
+  for (let s = 0; s < SUBSTANCE_COUNT; s++) {
+    const incoming_kg = inflow === null ? 0 : inflow.dissolved_kg[s];
+    outflow.dissolved_kg[s] = shift(fill.dissolved_kg, s * n, incoming_kg, kept_m3, n);
+  }
   for (let k = 0; k < CLASS_COUNT; k++) {
     outflow.solids_m3[k] = shift(fill.solids_m3, k * n, inflow === null ? 0 : inflow.solids_m3[k], kept_m3, n);
   }
@@ -127,9 +130,11 @@ export function shortenStem(fill: StemFill, volume_m3: number, outflow: Parcel):
 export function readStem(fill: StemFill, out: StemReading): void {
   let water = 0;
   let soaked_kg = 0;
+  let bentonite_kg = 0;
   for (let i = 0; i < fill.cells; i++) {
     water += fill.water_m3[i];
-    soaked_kg += fill.soaked_kg[i];
+    soaked_kg += fill.dissolved_kg[SOAKED * fill.cells + i];
+    bentonite_kg += fill.dissolved_kg[BENTONITE * fill.cells + i];
   }
   let grains = 0;
   let fines = 0;
@@ -140,7 +145,8 @@ export function readStem(fill: StemFill, out: StemReading): void {
     if (k < FINE_CLASS_COUNT) fines += ofClass;
   }
   const volume = water + grains;
-  out.density_kgm3 = suspensionDensity_kgm3(volume > 0 ? grains / volume : 0);
+  out.bentonite_gL = water > 0 ? bentonite_kg / water : 0;
+  out.density_kgm3 = suspensionDensity_kgm3(volume > 0 ? grains / volume : 0, out.bentonite_gL);
   out.soaked_gL = water > 0 ? soaked_kg / water : 0;
   out.fines_frac = volume > 0 ? fines / volume : 0;
 }

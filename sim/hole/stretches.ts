@@ -1,5 +1,6 @@
 // The column in a few stretches of one fluid each, and the speed of each class in every cell.
 import { rheologyInto } from '../fluid/rheology';
+import { BENTONITE, SOAKED } from '../fluid/substances';
 import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
 import { HINDERED_COUNT, hinderedInto, hinderedShare } from './hindered';
 import type { HoleState } from './hole';
@@ -21,17 +22,21 @@ export function readStretches(hole: HoleState, work: HoleWork, temperature_C: nu
     let grains = 0;
     let fines = 0;
     let soaked_kg = 0;
+    let bentonite_kg = 0;
     for (let i = first; i < end; i++) {
       room += work.volume_m3[i];
       grains += work.solids_frac[i] * work.volume_m3[i];
-      soaked_kg += hole.soaked_kg[i];
+      soaked_kg += hole.dissolved_kg[SOAKED * hole.cells + i];
+      bentonite_kg += hole.dissolved_kg[BENTONITE * hole.cells + i];
       for (let k = 0; k < FINE_CLASS_COUNT; k++) fines += hole.solids_m3[k * hole.cells + i];
     }
     const water = room - grains;
     const fines_frac = room > 0 ? fines / room : 0;
-    rheologyInto(work.rheology, water > 0 ? soaked_kg / water : 0, fines_frac, temperature_C);
+    const soaked_gL = water > 0 ? soaked_kg / water : 0;
+    const bentonite_gL = water > 0 ? bentonite_kg / water : 0;
+    rheologyInto(work.rheology, soaked_gL, bentonite_gL, fines_frac, temperature_C);
     // A grain falls through the fluid with the fines in it; coarser neighbours hinder it instead.
-    const density_kgm3 = suspensionDensity_kgm3(fines_frac);
+    const density_kgm3 = suspensionDensity_kgm3(fines_frac, bentonite_gL);
     const { K_Pasn, n_ratio } = work.rheology;
     slipInto(work.oneSlip_ms, work.oneHinder, K_Pasn, n_ratio, density_kgm3, ambient_1s);
     for (let k = 0; k < CLASS_COUNT; k++) {

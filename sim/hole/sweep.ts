@@ -1,4 +1,5 @@
 // One second in the hole, in this order: what comes in at the bit, transport, settling, bed, mouth.
+import { SUBSTANCE_COUNT } from '../fluid/substances';
 import { CLASS_COUNT } from '../materials/sizes';
 import { pickUpBed } from './bed';
 import { clipToPacked, fitCells } from './cells';
@@ -74,26 +75,28 @@ function carryClasses(hole: HoleState, work: HoleWork, input: SweepInput): void 
   for (let i = 0; i < hole.used; i++) water_ms[i] /= Math.max(0.1, 1 - work.solids_frac[i]);
 }
 
-/** Carries one dissolved field with the water; the share `out_frac` of what reaches the mouth leaves, the rest stays. Returns what leaves. */
+/** Carries one substance with the water; the share `out_frac` of what reaches the mouth leaves, the rest stays. Returns what leaves. */
 function carryDissolved(
   hole: HoleState,
   work: HoleWork,
-  field: Float64Array,
+  s: number,
   inflow: number,
   dt_s: number,
   out_frac: number,
 ): number {
+  const { dissolved_kg } = hole;
+  const base = s * hole.cells;
   let present = inflow;
-  for (let i = 0; i < hole.used; i++) present += field[i];
+  for (let i = 0; i < hole.used; i++) present += dissolved_kg[base + i];
   if (present <= 0) return 0;
   const { entry } = work;
   const { ends } = work.field;
   entry.amount = inflow;
   entry.moment = 0;
-  carryField(field, null, 0, work.column, work.water_ms, dt_s, entry, work.field);
+  carryField(dissolved_kg, null, base, work.column, work.water_ms, dt_s, entry, work.field);
   const out = ends[TOP] * out_frac;
-  field[0] += ends[TOP] - out;
-  field[hole.used - 1] += ends[BOTTOM];
+  dissolved_kg[base] += ends[TOP] - out;
+  dissolved_kg[base + hole.used - 1] += ends[BOTTOM];
   return out;
 }
 
@@ -138,8 +141,9 @@ export function sweepHole(hole: HoleState, work: HoleWork, input: SweepInput, mo
 
   carryClasses(hole, work, input);
   const grainsOut_m3 = passGrains(hole, work, out_frac, out_m3, mouth);
-  mouth.soaked_kg = carryDissolved(hole, work, hole.soaked_kg, input.inflow.soaked_kg, input.dt_s, out_frac);
-  mouth.soaking_kg = carryDissolved(hole, work, hole.soaking_kg, input.inflow.soaking_kg, input.dt_s, out_frac);
+  for (let s = 0; s < SUBSTANCE_COUNT; s++) {
+    mouth.dissolved_kg[s] = carryDissolved(hole, work, s, input.inflow.dissolved_kg[s], input.dt_s, out_frac);
+  }
   mouth.water_m3 = out_m3 - grainsOut_m3;
   hole.water_m3 += input.inflow.water_m3 - mouth.water_m3;
 

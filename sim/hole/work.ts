@@ -15,6 +15,7 @@ export interface HoleReading {
   K_Pasn: number;
   n_ratio: number;
   soaked_gL: number;
+  bentonite_gL: number;
   /** Clay and silt as a volume fraction. */
   fines_frac: number;
   /** Mean diameter of the hole above the bit, m. */
@@ -57,6 +58,7 @@ export function createHoleWork(hole: HoleState): HoleWork {
     K_Pasn: 1e-3,
     n_ratio: 1,
     soaked_gL: 0,
+    bentonite_gL: 0,
     fines_frac: 0,
     diameter_m: 2 * hole.radius_m[0],
     bottomLoad_frac: 0,

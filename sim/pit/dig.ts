@@ -1,4 +1,5 @@
 // Digging the deposit out with a shovel.
+import { SUBSTANCE_COUNT } from '../fluid/substances';
 import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
 import { BED_POROSITY } from '../hole/hole';
 import { emptyParcel, type Parcel } from '../hole/parcel';
@@ -28,10 +29,10 @@ export function digOut(chamber: Chamber, spoil_m3: number, out: Parcel): number 
   const pores_m3 = Math.min(chamber.water_m3, bulk_m3 * BED_POROSITY);
   const share = chamber.water_m3 > 0 ? pores_m3 / chamber.water_m3 : 0;
   out.water_m3 = pores_m3;
-  out.soaked_kg = chamber.soaked_kg * share;
-  out.soaking_kg = chamber.soaking_kg * share;
   chamber.water_m3 -= out.water_m3;
-  chamber.soaked_kg -= out.soaked_kg;
-  chamber.soaking_kg -= out.soaking_kg;
+  for (let s = 0; s < SUBSTANCE_COUNT; s++) {
+    out.dissolved_kg[s] = chamber.dissolved_kg[s] * share;
+    chamber.dissolved_kg[s] -= out.dissolved_kg[s];
+  }
   return bulk_m3;
 }

@@ -1,4 +1,5 @@
 // Flows of the pit: returns into the settling chamber, over the notch, out through the strainer.
+import { SUBSTANCE_COUNT } from '../fluid/substances';
 import { CLASS_COUNT } from '../materials/sizes';
 import { BED_POROSITY } from '../hole/hole';
 import { emptyParcel, type Parcel } from '../hole/parcel';
@@ -13,8 +14,7 @@ export { createPitWork, type PitWork } from './work';
 /** Adds a parcel (returns, or water from a bucket) to a chamber. */
 export function pourInto(chamber: Chamber, parcel: Parcel): void {
   chamber.water_m3 += parcel.water_m3;
-  chamber.soaked_kg += parcel.soaked_kg;
-  chamber.soaking_kg += parcel.soaking_kg;
+  for (let s = 0; s < SUBSTANCE_COUNT; s++) chamber.dissolved_kg[s] += parcel.dissolved_kg[s];
   for (let k = 0; k < CLASS_COUNT; k++) chamber.solids_m3[k] += parcel.solids_m3[k];
 }
 
@@ -38,15 +38,14 @@ function takeFrom(chamber: Chamber, volume_m3: number, shares: (k: number) => nu
 /** Takes water with what is dissolved in it. */
 function takeWater(chamber: Chamber, water_m3: number, out: Parcel): void {
   const share = chamber.water_m3 > 0 ? Math.min(1, water_m3 / chamber.water_m3) : 0;
-  const soaked_kg = chamber.soaked_kg * share;
-  const soaking_kg = chamber.soaking_kg * share;
   const taken_m3 = Math.min(water_m3, chamber.water_m3);
   chamber.water_m3 -= taken_m3;
-  chamber.soaked_kg -= soaked_kg;
-  chamber.soaking_kg -= soaking_kg;
   out.water_m3 += taken_m3;
-  out.soaked_kg += soaked_kg;
-  out.soaking_kg += soaking_kg;
+  for (let s = 0; s < SUBSTANCE_COUNT; s++) {
+    const taken_kg = chamber.dissolved_kg[s] * share;
+    chamber.dissolved_kg[s] -= taken_kg;
+    out.dissolved_kg[s] += taken_kg;
+  }
 }
 
 // What takeFrom asks for each class: set before each use.

@@ -1,4 +1,5 @@
 // Levels and loads in the pit: fluid below the rim, deposit above the floor, what is in suspension.
+import { BENTONITE, SOAKED } from '../fluid/substances';
 import { BED_POROSITY } from '../hole/hole';
 import { suspensionDensity_kgm3 } from '../hole/load';
 import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
@@ -39,6 +40,7 @@ export function freeVolume_m3(chamber: Chamber): number {
 export interface ChamberReading {
   density_kgm3: number;
   soaked_gL: number;
+  bentonite_gL: number;
   /** Clay and silt, and all grains, as volume fractions. */
   fines_frac: number;
   load_frac: number;
@@ -50,6 +52,7 @@ export function readChamber(chamber: Chamber, out: ChamberReading): void {
   for (let k = 0; k < FINE_CLASS_COUNT; k++) fines += chamber.solids_m3[k];
   out.load_frac = volume_m3 > 0 ? suspended_m3(chamber) / volume_m3 : 0;
   out.fines_frac = volume_m3 > 0 ? fines / volume_m3 : 0;
-  out.density_kgm3 = suspensionDensity_kgm3(out.load_frac);
-  out.soaked_gL = chamber.water_m3 > 0 ? chamber.soaked_kg / chamber.water_m3 : 0;
+  out.soaked_gL = chamber.water_m3 > 0 ? chamber.dissolved_kg[SOAKED] / chamber.water_m3 : 0;
+  out.bentonite_gL = chamber.water_m3 > 0 ? chamber.dissolved_kg[BENTONITE] / chamber.water_m3 : 0;
+  out.density_kgm3 = suspensionDensity_kgm3(out.load_frac, out.bentonite_gL);
 }

@@ -1,8 +1,9 @@
 // The mud pit: settling chamber, then suction chamber, joined by a notch.
 import type { ChamberSize } from '../materials/kit';
+import { SUBSTANCE_COUNT } from '../fluid/substances';
 import { CLASS_COUNT } from '../materials/sizes';
 
-/** Water, grains and polymer of one chamber. Grains lie in `deposit` once settled; water_m3 holds their pore water too. */
+/** Water, grains and what the water carries of one chamber. Grains lie in `deposit` once settled; water_m3 holds their pore water too. */
 export interface Chamber {
   capacity_m3: number;
   area_m2: number;
@@ -11,8 +12,8 @@ export interface Chamber {
   /** Grain volume by class, suspended and settled, m3. */
   solids_m3: Float64Array;
   deposit_m3: Float64Array;
-  soaked_kg: number;
-  soaking_kg: number;
+  /** By substance, kg. */
+  dissolved_kg: Float64Array;
   /** Powder in lumps that will never soak, kg. */
   clumps_kg: number;
 }
@@ -43,8 +44,7 @@ function createChamber({ area_m2, depth_m }: ChamberSize): Chamber {
     water_m3: 0,
     solids_m3: new Float64Array(CLASS_COUNT),
     deposit_m3: new Float64Array(CLASS_COUNT),
-    soaked_kg: 0,
-    soaking_kg: 0,
+    dissolved_kg: new Float64Array(SUBSTANCE_COUNT),
     clumps_kg: 0,
   };
 }

@@ -1,4 +1,5 @@
 // Stirring the pit with a paddle: fines rise from the floor, and the two chambers mix over the notch.
+import { SUBSTANCE_COUNT } from '../fluid/substances';
 import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
 import { levelBelowRim_m } from './level';
 import type { Chamber, PitState } from './pit';
@@ -27,12 +28,12 @@ export function stirPit(pit: PitState): void {
   const joined = levelBelowRim_m(settling) < pit.notch_m && levelBelowRim_m(suction) < pit.notch_m;
   if (!joined || settling.water_m3 <= 0 || suction.water_m3 <= 0) return;
   const volume_m3 = SWAPPED_1s * Math.min(settling.water_m3, suction.water_m3);
-  const soaked = swapped(settling.soaked_kg, settling.water_m3, suction.soaked_kg, suction.water_m3, volume_m3);
-  const soaking = swapped(settling.soaking_kg, settling.water_m3, suction.soaking_kg, suction.water_m3, volume_m3);
-  settling.soaked_kg += soaked;
-  suction.soaked_kg -= soaked;
-  settling.soaking_kg += soaking;
-  suction.soaking_kg -= soaking;
+  for (let s = 0; s < SUBSTANCE_COUNT; s++) {
+    const [here_kg, there_kg] = [settling.dissolved_kg[s], suction.dissolved_kg[s]];
+    const moved_kg = swapped(here_kg, settling.water_m3, there_kg, suction.water_m3, volume_m3);
+    settling.dissolved_kg[s] += moved_kg;
+    suction.dissolved_kg[s] -= moved_kg;
+  }
   for (let k = 0; k < CLASS_COUNT; k++) {
     const grains = swapped(settling.solids_m3[k], settling.water_m3, suction.solids_m3[k], suction.water_m3, volume_m3);
     settling.solids_m3[k] += grains;

@@ -10,7 +10,7 @@ const FLOOR_SLURRY_frac = 0.5;
 const HELD_frac = 0.02;
 const GRASS_1s = 1e-5;
 
-const reading: ChamberReading = { density_kgm3: 0, soaked_gL: 0, fines_frac: 0, load_frac: 0 };
+const reading: ChamberReading = { density_kgm3: 0, soaked_gL: 0, bentonite_gL: 0, fines_frac: 0, load_frac: 0 };
 
 /** Height of the strainer over the floor as it is now, deposit counted, m; 0 when it lies on it or in it. */
 export const clearance_m = (pit: PitState): number => Math.max(0, pit.strainer_m - floorRise_m(pit.suction));

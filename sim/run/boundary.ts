@@ -1,5 +1,6 @@
 // Counting what crosses the boundary of hole, stem and pit, apart from the stores, so that a loss inside shows.
 
+import { SOAKED, SOAKING, SUBSTANCE_COUNT } from '../fluid/substances';
 import { CLASS_COUNT } from '../materials/sizes';
 import type { Parcel } from '../hole/parcel';
 import type { Boundary } from './state';
@@ -16,17 +17,22 @@ export function createBoundary(): Boundary {
     waterStart_m3: 0,
     solidsStart_m3: new Float64Array(CLASS_COUNT),
     polymerStart_kg: 0,
+    dissolvedIn_kg: new Float64Array(SUBSTANCE_COUNT),
+    dissolvedOut_kg: new Float64Array(SUBSTANCE_COUNT),
+    dissolvedStart_kg: new Float64Array(SUBSTANCE_COUNT),
   };
 }
 
 export function countIn(boundary: Boundary, parcel: Parcel): void {
   boundary.waterIn_m3 += parcel.water_m3;
-  boundary.polymerIn_kg += parcel.soaked_kg + parcel.soaking_kg;
+  boundary.polymerIn_kg += parcel.dissolved_kg[SOAKED] + parcel.dissolved_kg[SOAKING];
+  for (let s = 0; s < SUBSTANCE_COUNT; s++) boundary.dissolvedIn_kg[s] += parcel.dissolved_kg[s];
   for (let k = 0; k < CLASS_COUNT; k++) boundary.solidsIn_m3[k] += parcel.solids_m3[k];
 }
 
 export function countOut(boundary: Boundary, parcel: Parcel): void {
   boundary.waterOut_m3 += parcel.water_m3;
-  boundary.polymerOut_kg += parcel.soaked_kg + parcel.soaking_kg;
+  boundary.polymerOut_kg += parcel.dissolved_kg[SOAKED] + parcel.dissolved_kg[SOAKING];
+  for (let s = 0; s < SUBSTANCE_COUNT; s++) boundary.dissolvedOut_kg[s] += parcel.dissolved_kg[s];
   for (let k = 0; k < CLASS_COUNT; k++) boundary.solidsOut_m3[k] += parcel.solids_m3[k];
 }

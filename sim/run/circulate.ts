@@ -4,7 +4,7 @@ import { rheologyInto } from '../fluid/rheology';
 import { soakCells, soakStore } from '../fluid/soak';
 import { fluidLevel_m } from '../hole/hole';
 import { emptyParcel } from '../hole/parcel';
-import { pushThroughStem, readStem } from '../hole/stemFill';
+import { pushThroughStem, readStem, type StemReading } from '../hole/stemFill';
 import { readHole, sweepHole } from '../hole/sweep';
 import { solveFlow } from '../hydraulics/flow';
 import type { LineFluid } from '../hydraulics/pipe';
@@ -22,17 +22,18 @@ import { TICK_s } from './work';
 /** Powder soaks and rots wherever it is. What rotted has left the fluid as polymer. */
 export function soakAll({ state, work }: Run): void {
   const { hole, fill, pit } = state;
-  let rotted_kg = soakCells(hole.soaking_kg, hole.soaked_kg, hole.used, work.shares);
-  rotted_kg += soakCells(fill.soaking_kg, fill.soaked_kg, fill.cells, work.shares);
-  rotted_kg += soakStore(pit.settling, work.shares) + soakStore(pit.suction, work.shares);
+  let rotted_kg = soakCells(hole.dissolved_kg, hole.cells, hole.used, work.shares);
+  rotted_kg += soakCells(fill.dissolved_kg, fill.cells, fill.cells, work.shares);
+  rotted_kg += soakStore(pit.settling.dissolved_kg, work.shares) + soakStore(pit.suction.dissolved_kg, work.shares);
   state.boundary.polymerOut_kg += rotted_kg;
   state.boundary.polymerRotted_kg += rotted_kg;
 }
 
-function lineFluidInto(run: Run, out: LineFluid, density_kgm3: number, soaked_gL: number, fines_frac: number): void {
+function lineFluidInto(run: Run, out: LineFluid, reading: StemReading): void {
   const { rheology } = run.work;
-  rheologyInto(rheology, soaked_gL, fines_frac, run.scenario.kit.temperature_C);
-  out.density_kgm3 = density_kgm3;
+  const { soaked_gL, bentonite_gL, fines_frac } = reading;
+  rheologyInto(rheology, soaked_gL, bentonite_gL, fines_frac, run.scenario.kit.temperature_C);
+  out.density_kgm3 = reading.density_kgm3;
   out.K_Pasn = rheology.K_Pasn;
   out.n_ratio = rheology.n_ratio;
 }
@@ -51,21 +52,9 @@ export function solveCirculation(run: Run): void {
   }
   const input = work.flowInput;
   readChamber(pit.suction, work.chamberReading);
-  lineFluidInto(
-    run,
-    input.hose,
-    work.chamberReading.density_kgm3,
-    work.chamberReading.soaked_gL,
-    work.chamberReading.fines_frac,
-  );
+  lineFluidInto(run, input.hose, work.chamberReading);
   readStem(fill, work.stemReading);
-  lineFluidInto(
-    run,
-    input.stem,
-    work.stemReading.density_kgm3,
-    work.stemReading.soaked_gL,
-    work.stemReading.fines_frac,
-  );
+  lineFluidInto(run, input.stem, work.stemReading);
   input.annulus.density_kgm3 = work.hole.density_kgm3;
   input.annulus.K_Pasn = work.hole.K_Pasn;
   input.annulus.n_ratio = work.hole.n_ratio;

@@ -1,5 +1,6 @@
-// The balance of water, of grains by class and of polymer: what the stores hold against what came in less what went out.
+// The balance of water, of grains by class, of polymer and of each other substance: what the stores hold against what came in less what went out.
 
+import { BENTONITE, SALT, SOAKED, SOAKING, SUBSTANCE_COUNT } from '../fluid/substances';
 import { CLASS_COUNT } from '../materials/sizes';
 import type { Run } from './run';
 import type { RunState } from './state';
@@ -9,6 +10,8 @@ export interface Ledger {
   readonly water: number;
   readonly solids: number;
   readonly polymer: number;
+  /** The worst of bentonite, chlorine and salt. */
+  readonly additives: number;
 }
 
 const summed = (values: Float64Array): number => {
@@ -30,16 +33,18 @@ export function solidsStored_m3({ hole, fill, pit }: RunState, k: number): numbe
   return total;
 }
 
-export function polymerStored_kg({ hole, fill, pit }: RunState): number {
-  const { settling, suction } = pit;
-  const inPit =
-    settling.soaked_kg +
-    settling.soaking_kg +
-    settling.clumps_kg +
-    suction.soaked_kg +
-    suction.soaking_kg +
-    suction.clumps_kg;
-  return summed(hole.soaked_kg) + summed(hole.soaking_kg) + summed(fill.soaked_kg) + summed(fill.soaking_kg) + inPit;
+/** One substance in hole, stem and pit, kg. */
+export function dissolvedStored_kg({ hole, fill, pit }: RunState, s: number): number {
+  let total = pit.settling.dissolved_kg[s] + pit.suction.dissolved_kg[s];
+  for (let i = 0; i < hole.cells; i++) total += hole.dissolved_kg[s * hole.cells + i];
+  for (let i = 0; i < fill.cells; i++) total += fill.dissolved_kg[s * fill.cells + i];
+  return total;
+}
+
+export function polymerStored_kg(state: RunState): number {
+  const { settling, suction } = state.pit;
+  const lumps_kg = settling.clumps_kg + suction.clumps_kg;
+  return dissolvedStored_kg(state, SOAKED) + dissolvedStored_kg(state, SOAKING) + lumps_kg;
 }
 
 /** Writes down what the stores hold at the start. */
@@ -47,6 +52,7 @@ export function openLedger(state: RunState): void {
   state.boundary.waterStart_m3 = waterStored_m3(state);
   for (let k = 0; k < CLASS_COUNT; k++) state.boundary.solidsStart_m3[k] = solidsStored_m3(state, k);
   state.boundary.polymerStart_kg = polymerStored_kg(state);
+  for (let s = 0; s < SUBSTANCE_COUNT; s++) state.boundary.dissolvedStart_kg[s] = dissolvedStored_kg(state, s);
 }
 
 const relative = (stored: number, start: number, came: number, went: number): number => {
@@ -64,9 +70,18 @@ export function ledgerOf(run: Run): Ledger {
       relative(solidsStored_m3(state, k), b.solidsStart_m3[k], b.solidsIn_m3[k], b.solidsOut_m3[k]),
     );
   }
+  let additives = 0;
+  for (let s = BENTONITE; s <= SALT; s++) {
+    const stored_kg = dissolvedStored_kg(state, s);
+    additives = Math.max(
+      additives,
+      relative(stored_kg, b.dissolvedStart_kg[s], b.dissolvedIn_kg[s], b.dissolvedOut_kg[s]),
+    );
+  }
   return {
     water: relative(waterStored_m3(state), b.waterStart_m3, b.waterIn_m3, b.waterOut_m3),
     solids,
     polymer: relative(polymerStored_kg(state), b.polymerStart_kg, b.polymerIn_kg, b.polymerOut_kg),
+    additives,
   };
 }

@@ -23,7 +23,8 @@ export const diggable_m3 = (chamber: Chamber): number => floorRise_m(chamber) * 
 export function chamberRheologyInto(run: Run, chamber: Chamber): void {
   const { chamberReading, rheology } = run.work;
   readChamber(chamber, chamberReading);
-  rheologyInto(rheology, chamberReading.soaked_gL, chamberReading.fines_frac, run.scenario.kit.temperature_C);
+  const { soaked_gL, bentonite_gL, fines_frac } = chamberReading;
+  rheologyInto(rheology, soaked_gL, bentonite_gL, fines_frac, run.scenario.kit.temperature_C);
 }
 
 export function chamberDensity_kgm3(run: Run, chamber: Chamber): number {

@@ -80,6 +80,7 @@ export interface Boundary {
   waterOut_m3: number;
   solidsIn_m3: Float64Array;
   solidsOut_m3: Float64Array;
+  /** Polymer whatever its state: soaked, soaking and lumps. */
   polymerIn_kg: number;
   polymerOut_kg: number;
   /** Of what went out, the part that rotted. */
@@ -88,6 +89,10 @@ export interface Boundary {
   waterStart_m3: number;
   solidsStart_m3: Float64Array;
   polymerStart_kg: number;
+  /** The same by substance, kg. What soaks or rots passes from one to the next without a count here. */
+  dissolvedIn_kg: Float64Array;
+  dissolvedOut_kg: Float64Array;
+  dissolvedStart_kg: Float64Array;
 }
 
 export interface Stocks {

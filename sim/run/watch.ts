@@ -1,5 +1,6 @@
 // Edges of the second: thresholds crossed become events; the machine is called only where its mode must change.
 
+import { SOAKED, SOAKING } from '../fluid/substances';
 import { POLYMER } from '../materials/polymer';
 import { edgesInto } from '../machine/edges';
 import type { MachineValue } from '../machine/machine';
@@ -84,8 +85,9 @@ function readSignals(run: Run): void {
   signals.tight = torque_ratio > TIGHT_frac || pull_ratio > TIGHT_frac;
   signals.flowing = flowing(state);
   signals.returns_frac = state.signs.returns_frac;
-  const { soaked_kg, soaking_kg, water_m3 } = pit.suction;
-  const powder_kg = soaked_kg + soaking_kg;
+  const { dissolved_kg, water_m3 } = pit.suction;
+  const soaked_kg = dissolved_kg[SOAKED];
+  const powder_kg = soaked_kg + dissolved_kg[SOAKING];
   signals.powder = powder_kg > 1e-6;
   signals.soaked_frac = signals.powder ? soaked_kg / powder_kg : 1;
   signals.dose_ratio = water_m3 > 0 ? soaked_kg / water_m3 / POLYMER.workingDose_gL : 0;

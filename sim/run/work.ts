@@ -75,8 +75,8 @@ export function createWork({ kit, ground }: Scenario, hole: HoleState): Work {
     mouth: createMouth(),
     spilled: createParcel(),
     rheology: { K_Pasn: 0.001, n_ratio: 1 },
-    chamberReading: { density_kgm3: 1000, soaked_gL: 0, fines_frac: 0, load_frac: 0 },
-    stemReading: { density_kgm3: 1000, soaked_gL: 0, fines_frac: 0 },
+    chamberReading: { density_kgm3: 1000, soaked_gL: 0, bentonite_gL: 0, fines_frac: 0, load_frac: 0 },
+    stemReading: { density_kgm3: 1000, soaked_gL: 0, bentonite_gL: 0, fines_frac: 0 },
     cutGround: { porosity_frac: 0, saturation_frac: 1, fractions: [] },
     bitInput: {
       kit,

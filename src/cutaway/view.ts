@@ -1,7 +1,7 @@
 // Fills what the drawing is given from a run, as far as the view level allows. The one place where the drawing's side
 // looks into a run. The view's arrays are kept and filled anew: read it before the next call for the same run and level.
 
-import { floorRise_m, FINE_CLASS_COUNT, levelBelowRim_m, SIZE_CLASSES, type Chamber, type Run } from '$sim';
+import { floorRise_m, FINE_CLASS_COUNT, levelBelowRim_m, SIZE_CLASSES, SOAKED, type Chamber, type Run } from '$sim';
 import type { CutawayView, ShownChamber, ShownKit, ViewLevel } from './shown';
 import { createShownHole, fillHole } from './viewHole';
 
@@ -91,7 +91,7 @@ function fill(view: CutawayView, run: Run): void {
   view.pit.notch_m = state.pit.notch_m;
   view.pit.strainer_m = state.pit.strainer_m;
   view.pit.strainerBlocked_frac = state.pit.blockage_frac;
-  view.pit.polymer_gL = suction.water_m3 > 0 ? suction.soaked_kg / suction.water_m3 : 0;
+  view.pit.polymer_gL = suction.water_m3 > 0 ? suction.dissolved_kg[SOAKED] / suction.water_m3 : 0;
   if (view.hole) fillHole(view.hole, run);
   view.ownLog = state.ownLog;
   view.samples_m.length = state.samples.length;

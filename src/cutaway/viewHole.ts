@@ -1,6 +1,6 @@
 // The true hole for the view: walls, load of every cell, speed of the fluid, fall of every class, level, bed.
 
-import { bedHeight_m, CLASS_COUNT, fluidLevel_m, type Run } from '$sim';
+import { bedHeight_m, CLASS_COUNT, fluidLevel_m, SOAKED, type Run } from '$sim';
 import type { ShownHole } from './shown';
 
 export function createShownHole({ state }: Run): ShownHole {
@@ -60,7 +60,7 @@ function fillFluid(shown: ShownHole, run: Run): void {
     const inRing = (top_m + Math.min(bottom_m, hole.depth_m)) / 2 < place.bit_m;
     shown.up_ms[i] = inRing ? pump.flow_m3s / Math.max(1e-6, open_m2 - steel_m2) : 0;
     if (inUse) {
-      soaked_kg += hole.soaked_kg[i];
+      soaked_kg += hole.dissolved_kg[SOAKED * hole.cells + i];
       fluid_m3 += room_m3;
     }
   }

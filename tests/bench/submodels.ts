@@ -1,6 +1,7 @@
 // Parts of one tick as plain functions, each on a state of full load, so that a bench can time them one by one.
 import { DEFAULT_KIT } from '../../sim';
 import { rheologyInto } from '../../sim/fluid/rheology';
+import { SOAKED, SOAKING } from '../../sim/fluid/substances';
 import { createHole, holeCapacity_m3 } from '../../sim/hole/hole';
 import { createParcel } from '../../sim/hole/parcel';
 import { slipInto } from '../../sim/hole/slip';
@@ -19,7 +20,7 @@ export interface Submodel {
 }
 
 const FLOW_m3s = 0.002;
-const fluid = { density_kgm3: 1010, ...rheologyInto({ K_Pasn: 0, n_ratio: 1 }, 1.3, 0.01, 25) };
+const fluid = { density_kgm3: 1010, ...rheologyInto({ K_Pasn: 0, n_ratio: 1 }, 1.3, 0, 0.01, 25) };
 
 function flowOf(bit_m: number): () => void {
   const input = {
@@ -52,15 +53,15 @@ function transportOf(cells: number): () => void {
   const input = { dt_s: 1, bit_m: depth_m, rodOutside_m: 0.0337, temperature_C: 25, inflow, ambient_1s: 30 };
   for (let i = 0; i < hole.used; i++) {
     for (let k = 0; k < CLASS_COUNT; k++) hole.solids_m3[k * hole.cells + i] = 1e-6;
-    hole.soaked_kg[i] = 2e-3;
-    hole.soaking_kg[i] = 1e-4;
+    hole.dissolved_kg[SOAKED * hole.cells + i] = 2e-3;
+    hole.dissolved_kg[SOAKING * hole.cells + i] = 1e-4;
   }
   hole.water_m3 = holeCapacity_m3(hole, input) - CLASS_COUNT * hole.used * 1e-6;
   hole.shortfall_m3 = 0;
   return () => {
     inflow.water_m3 = FLOW_m3s;
-    inflow.soaked_kg = 2e-3;
-    inflow.soaking_kg = 1e-4;
+    inflow.dissolved_kg[SOAKED] = 2e-3;
+    inflow.dissolved_kg[SOAKING] = 1e-4;
     // Coarse grains fall to the bed in this fluid: enough is brought in each second to keep every class present.
     for (let k = 0; k < CLASS_COUNT; k++) {
       hole.bed_m3[k] = 0;
@@ -82,7 +83,7 @@ function pitOf(): () => void {
   });
   for (const chamber of [pit.settling, pit.suction]) {
     chamber.water_m3 = 0.42;
-    chamber.soaked_kg = 0.5;
+    chamber.dissolved_kg[SOAKED] = 0.5;
   }
   const work = createPitWork();
   return () => {
@@ -102,7 +103,7 @@ function stemOf(): () => void {
   const inflow = createParcel();
   const outflow = createParcel();
   inflow.water_m3 = FLOW_m3s;
-  inflow.soaked_kg = 2e-3;
+  inflow.dissolved_kg[SOAKED] = 2e-3;
   inflow.solids_m3.fill(1e-6);
   return () => pushThroughStem(fill, inflow, outflow);
 }

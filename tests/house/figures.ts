@@ -22,7 +22,7 @@ type Figure = (row: string, column: string, place: number) => number | string;
 
 const fluidOf = (dose_gL: number) => ({
   density_kgm3: waterDensity_kgm3(20),
-  ...rheologyInto({ K_Pasn: 0, n_ratio: 1 }, dose_gL, 0, KIT.temperature_C),
+  ...rheologyInto({ K_Pasn: 0, n_ratio: 1 }, dose_gL, 0, 0, KIT.temperature_C),
 });
 
 /** Full throttle, pit full to the rim, an even hole of the bit's width that is full, one clean fluid all round. */

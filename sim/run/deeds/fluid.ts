@@ -2,6 +2,7 @@
 
 import { feelWord } from '../../fluid/feel';
 import { marshFunnel_s } from '../../fluid/funnel';
+import { SOAKING } from '../../fluid/substances';
 import { DURATION_s } from '../../materials/durations';
 import { FUNNEL_VOLUME_m3 } from '../../materials/funnel';
 import { CLUMPS_WHEN_DUMPED_frac } from '../../materials/polymer';
@@ -20,7 +21,8 @@ function addShare(run: Run, task: Task): void {
   const clumps_kg = share_kg * task.data.clumps_frac;
   const { suction } = run.state.pit;
   suction.clumps_kg += clumps_kg;
-  suction.soaking_kg += share_kg - clumps_kg;
+  suction.dissolved_kg[SOAKING] += share_kg - clumps_kg;
+  run.state.boundary.dissolvedIn_kg[SOAKING] += share_kg - clumps_kg;
   run.state.boundary.polymerIn_kg += share_kg;
 }
 

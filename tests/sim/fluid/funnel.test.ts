@@ -8,7 +8,7 @@ import { marshFunnel_s } from '../../../sim/fluid/funnel';
 import { rheologyInto, type Rheology } from '../../../sim/fluid/rheology';
 
 const fluid = (soaked_gL: number, fines_frac = 0, temperature_C = 25): Rheology =>
-  rheologyInto({ K_Pasn: 0, n_ratio: 0 }, soaked_gL, fines_frac, temperature_C);
+  rheologyInto({ K_Pasn: 0, n_ratio: 0 }, soaked_gL, 0, fines_frac, temperature_C);
 const seconds = (soaked_gL: number, fines_frac = 0, density_kgm3 = 1000): number => {
   const { K_Pasn, n_ratio } = fluid(soaked_gL, fines_frac);
   return marshFunnel_s(K_Pasn, n_ratio, density_kgm3, FUNNEL_VOLUME_m3);

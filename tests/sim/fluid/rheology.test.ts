@@ -7,7 +7,7 @@ import { mixtureDensity_kgm3 } from '../../../sim/fluid/density';
 import { finesThickening_ratio, rheologyInto, type Rheology } from '../../../sim/fluid/rheology';
 
 const fluid = (soaked_gL: number, fines_frac: number, temperature_C: number): Rheology =>
-  rheologyInto({ K_Pasn: 0, n_ratio: 0 }, soaked_gL, fines_frac, temperature_C);
+  rheologyInto({ K_Pasn: 0, n_ratio: 0 }, soaked_gL, 0, fines_frac, temperature_C);
 
 const dose = fc.double({ min: 0, max: 10, noNaN: true });
 const fines = fc.double({ min: 0, max: 0.4, noNaN: true });

@@ -1,5 +1,6 @@
 // Grains in the hole: they settle when all is still, lie in the bed, are picked up, and climb from where they were cut.
 import { describe, expect, it, test } from 'vitest';
+import { SOAKED } from '../../../sim/fluid/substances';
 import { cutGround } from '../../../sim/hole/cut';
 import { bedHeight_m, buried_m, type HoleState } from '../../../sim/hole/hole';
 import { createParcel } from '../../../sim/hole/parcel';
@@ -98,7 +99,7 @@ test('readings: the annulus weighs and holds what is in it', () => {
   for (let i = 0; i < hole.used; i++) {
     hole.solids_m3[1 * hole.cells + i] = 0.01 * RING_m2 * 0.25;
     hole.solids_m3[3 * hole.cells + i] = 0.02 * RING_m2 * 0.25;
-    hole.soaked_kg[i] = 1.3 * 0.97 * RING_m2 * 0.25;
+    hole.dissolved_kg[SOAKED * hole.cells + i] = 1.3 * 0.97 * RING_m2 * 0.25;
   }
   readHole(hole, 10, ROD_m, 25, work);
   expect(work.density_kgm3).toBeCloseTo(998.2 + 0.03 * (2650 - 998.2), 6);
@@ -114,7 +115,7 @@ test('readings: the annulus weighs and holds what is in it', () => {
 test('a slug of thicker fluid lifts better where it is', () => {
   const bench = fullHole(10);
   const { hole, work } = bench;
-  for (let i = 20; i < hole.used; i++) hole.soaked_kg[i] = 2.5 * RING_m2 * 0.25;
+  for (let i = 20; i < hole.used; i++) hole.dissolved_kg[SOAKED * hole.cells + i] = 2.5 * RING_m2 * 0.25;
   sweep(bench, 0.002);
   const stretch = (s: number): number => work.slip_ms[s * CLASS_COUNT + 4];
   expect(stretch(3)).toBeLessThan(0.6 * stretch(0));

@@ -1,4 +1,5 @@
 // A hole for tests: full of water, the bit at its bottom, swept second by second; and what may never be wrong in one.
+import { SOAKED } from '../../../sim/fluid/substances';
 import { PACKED_frac } from '../../../sim/hole/cells';
 import {
   bedTop_m,
@@ -72,7 +73,8 @@ export function faults({ hole, input }: Bench): string[] {
       if (i >= hole.used && here !== 0) found.push(`grains below the bed in cell ${i}`);
       grains += here;
     }
-    if (!(hole.soaked_kg[i] >= 0)) found.push(`polymer in cell ${i} is ${hole.soaked_kg[i]}`);
+    const soaked_kg = hole.dissolved_kg[SOAKED * hole.cells + i];
+    if (!(soaked_kg >= 0)) found.push(`polymer in cell ${i} is ${soaked_kg}`);
     if (i >= hole.used) continue;
     const bottom_m = i === hole.used - 1 ? bedTop : (i + 1) * hole.dz_m;
     // The slice that a growing bed swallows in the same second may pack a little closer.

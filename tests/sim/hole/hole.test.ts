@@ -72,9 +72,9 @@ test('cells follow the bed without losing anything', () => {
       const stem = { bit_m: 8, rodOutside_m: 0.0337 };
       for (let i = 0; i < hole.used; i++) {
         hole.solids_m3[4 * hole.cells + i] = 1e-6 * (i + 1);
-        hole.soaked_kg[i] = 1e-3;
+        hole.dissolved_kg[i] = 1e-3;
       }
-      const before = [sum(hole.solids_m3), sum(hole.soaked_kg)];
+      const before = [sum(hole.solids_m3), sum(hole.dissolved_kg)];
       for (const bed of beds) {
         hole.bed_m3[2] = bed;
         const bottom_m = fitCells(hole, stem);
@@ -84,7 +84,7 @@ test('cells follow the bed without losing anything', () => {
           expect(last_m).toBeLessThanOrEqual(1.5 * hole.dz_m + 1e-9);
         }
         expect(sum(hole.solids_m3)).toBeCloseTo(before[0], 15);
-        expect(sum(hole.soaked_kg)).toBeCloseTo(before[1], 12);
+        expect(sum(hole.dissolved_kg)).toBeCloseTo(before[1], 12);
       }
     }),
     { seed: 12 },

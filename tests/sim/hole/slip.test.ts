@@ -21,7 +21,7 @@ const fines = fc.double({ min: 0, max: 0.15, noNaN: true });
 const density = fc.double({ min: 990, max: 1250, noNaN: true });
 const ambient = fc.double({ min: 0.05, max: 300, noNaN: true });
 const fluidOf = (dose: number, fines_frac: number): Rheology =>
-  rheologyInto({ K_Pasn: 0, n_ratio: 1 }, dose, fines_frac, 25);
+  rheologyInto({ K_Pasn: 0, n_ratio: 1 }, dose, 0, fines_frac, 25);
 
 // Where the fluid is all but still, its viscosity stops growing at the least shear rate, and the grid cuts that corner.
 test('the grid is within 2 % of the solved fall where the fluid is stirred, within 8 % where it is still', () => {

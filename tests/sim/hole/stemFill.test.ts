@@ -1,6 +1,7 @@
 // The stem as a delay line.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { SOAKED } from '../../../sim/fluid/substances';
 import { createParcel, emptyParcel, parcelVolume_m3, type Parcel } from '../../../sim/hole/parcel';
 import {
   createStemFill,
@@ -15,18 +16,13 @@ import {
 const ROD_m3 = (Math.PI / 4) * 0.0272 * 0.0272 * 1.5;
 const sum = (values: ArrayLike<number>): number => Array.from(values).reduce((a, b) => a + b, 0);
 
-const held = (fill: StemFill): number[] => [
-  sum(fill.water_m3),
-  sum(fill.solids_m3),
-  sum(fill.soaked_kg),
-  sum(fill.soaking_kg),
-];
-const carried = (p: Parcel): number[] => [p.water_m3, sum(p.solids_m3), p.soaked_kg, p.soaking_kg];
+const held = (fill: StemFill): number[] => [sum(fill.water_m3), sum(fill.solids_m3), sum(fill.dissolved_kg)];
+const carried = (p: Parcel): number[] => [p.water_m3, sum(p.solids_m3), sum(p.dissolved_kg)];
 
 function parcelOf(water_m3: number, soaked_kg = 0, sand_m3 = 0): Parcel {
   const parcel = createParcel();
   parcel.water_m3 = water_m3;
-  parcel.soaked_kg = soaked_kg;
+  parcel.dissolved_kg[SOAKED] = soaked_kg;
   parcel.solids_m3[2] = sand_m3;
   return parcel;
 }
@@ -50,8 +46,8 @@ test('a change of fluid reaches the bit after the volume of the stem, within a s
   let polymer_kg = 0;
   for (let t = 1; t <= 20; t++) {
     pushThroughStem(fill, parcelOf(0.002, 0.002), out);
-    if (half_s === 0 && out.soaked_kg >= 0.001) half_s = t;
-    polymer_kg += out.soaked_kg;
+    if (half_s === 0 && out.dissolved_kg[SOAKED] >= 0.001) half_s = t;
+    polymer_kg += out.dissolved_kg[SOAKED];
   }
   const delay_s = (14 * ROD_m3) / 0.002;
   expect(delay_s).toBeCloseTo(6.1, 1);
@@ -65,7 +61,7 @@ test('a single rod passes more than its own volume in a second', () => {
   const out = createParcel();
   pushThroughStem(fill, parcelOf(ROD_m3, 1e-3), out);
   pushThroughStem(fill, parcelOf(0.0025, 0), out);
-  expect(out.soaked_kg).toBeCloseTo(1e-3, 15);
+  expect(out.dissolved_kg[SOAKED]).toBeCloseTo(1e-3, 15);
   expect(stemVolume_m3(fill)).toBeCloseTo(ROD_m3, 15);
 });
 
@@ -117,11 +113,11 @@ test('reading: density, dose and fines of what stands in the stem', () => {
   const parcel = parcelOf(0.97, 1.3 * 0.97, 0.02);
   parcel.solids_m3[1] = 0.01;
   pushThroughStem(fill, parcel, out);
-  const reading = { density_kgm3: 0, soaked_gL: 0, fines_frac: 0 };
+  const reading = { density_kgm3: 0, soaked_gL: 0, bentonite_gL: 0, fines_frac: 0 };
   readStem(fill, reading);
   expect(reading.density_kgm3).toBeCloseTo(998.2 + 0.03 * (2650 - 998.2), 6);
   expect(reading.soaked_gL).toBeCloseTo(1.3, 9);
   expect(reading.fines_frac).toBeCloseTo(0.01, 9);
   readStem(createStemFill(ROD_m3), reading);
-  expect(reading).toEqual({ density_kgm3: 998.2, soaked_gL: 0, fines_frac: 0 });
+  expect(reading).toEqual({ density_kgm3: 998.2, soaked_gL: 0, bentonite_gL: 0, fines_frac: 0 });
 });

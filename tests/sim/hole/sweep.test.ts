@@ -1,6 +1,7 @@
 // One second in the hole: balances, and the level at the top.
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
+import { SOAKED } from '../../../sim/fluid/substances';
 import { cutGround } from '../../../sim/hole/cut';
 import { fluidLevel_m, type HoleState } from '../../../sim/hole/hole';
 import { createParcel, emptyParcel, parcelVolume_m3, type Parcel } from '../../../sim/hole/parcel';
@@ -11,9 +12,9 @@ import { RING_m2, ROD_m, faults, fullHole, sum, suspended, sweep } from './fullH
 /** Water, grains by class, polymer in the hole. */
 function stores(hole: HoleState): number[] {
   const grains = Array.from({ length: CLASS_COUNT }, (_, k) => suspended(hole, k) + hole.bed_m3[k]);
-  return [hole.water_m3, ...grains, sum(hole.soaked_kg) + sum(hole.soaking_kg)];
+  return [hole.water_m3, ...grains, sum(hole.dissolved_kg)];
 }
-const flows = (p: Parcel): number[] => [p.water_m3, ...p.solids_m3, p.soaked_kg + p.soaking_kg];
+const flows = (p: Parcel): number[] => [p.water_m3, ...p.solids_m3, sum(p.dissolved_kg)];
 
 /** One second of a made-up job: flow, load of two classes, move of the bit, advance. */
 const second = fc.record({
@@ -48,7 +49,7 @@ test('random jobs: water, every class and polymer balance to 1e-12, the hole is 
         inflow.solids_m3[5] = s.flow_m3s * s.coarse;
         inflow.moment_m4[2] = inflow.solids_m3[2] * input.bit_m;
         inflow.moment_m4[5] = inflow.solids_m3[5] * input.bit_m;
-        inflow.soaked_kg = s.flow_m3s > 0 ? s.polymer_kg : 0;
+        inflow.dissolved_kg[SOAKED] = s.flow_m3s > 0 ? s.polymer_kg : 0;
         flows(inflow).forEach((x, i) => (came[i] += x));
         sweepHole(hole, bench.work, input, mouth);
         const out = flows(mouth);

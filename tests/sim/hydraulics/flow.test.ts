@@ -10,7 +10,7 @@ const L_PER_MIN = 60000;
 
 const fluidOf = (soaked_gL: number): LineFluid => ({
   density_kgm3: 998,
-  ...rheologyInto({ K_Pasn: 0, n_ratio: 1 }, soaked_gL, 0, DEFAULT_KIT.temperature_C),
+  ...rheologyInto({ K_Pasn: 0, n_ratio: 1 }, soaked_gL, 0, 0, DEFAULT_KIT.temperature_C),
 });
 
 function inputAt(bit_m: number, change: Partial<FlowInput> = {}): FlowInput {

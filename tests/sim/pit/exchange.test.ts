@@ -1,6 +1,7 @@
 // Flows of the pit: nothing lost between chambers, the notch, the strainer and the shovel.
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
+import { SOAKED } from '../../../sim/fluid/substances';
 import { createParcel, type Parcel } from '../../../sim/hole/parcel';
 import { CLASS_COUNT } from '../../../sim/materials/sizes';
 import { digOut } from '../../../sim/pit/dig';
@@ -34,15 +35,14 @@ function pitWith(settling_m3: number, suction_m3: number): PitState {
 
 const chamberStores = (c: Chamber): number[] => [
   c.water_m3,
-  c.soaked_kg,
-  c.soaking_kg,
+  ...c.dissolved_kg,
   ...Array.from({ length: CLASS_COUNT }, (_, k) => c.solids_m3[k] + c.deposit_m3[k]),
 ];
 const stores = (pit: PitState): number[] => {
   const other = chamberStores(pit.suction);
   return chamberStores(pit.settling).map((x, i) => x + other[i]);
 };
-const carried = (p: Parcel): number[] => [p.water_m3, p.soaked_kg, p.soaking_kg, ...p.solids_m3];
+const carried = (p: Parcel): number[] => [p.water_m3, ...p.dissolved_kg, ...p.solids_m3];
 
 const unit = fc.double({ min: 0, max: 1, noNaN: true });
 const second = fc.record({
@@ -56,7 +56,7 @@ test('random days in the pit lose nothing and leave nothing negative', () => {
   fc.assert(
     fc.property(fc.array(second, { minLength: 1, maxLength: 80 }), (seconds) => {
       const pit = pitWith(0.35, 0.25);
-      pit.suction.soaked_kg = 0.3;
+      pit.suction.dissolved_kg[SOAKED] = 0.3;
       const work = createPitWork();
       const parcel = createParcel();
       const came = stores(pit);
@@ -115,12 +115,12 @@ describe('the strainer', () => {
   it('draws what the chamber holds, evenly', () => {
     const pit = pitWith(0.4, 0.25);
     pit.suction.solids_m3[1] = 0.0025;
-    pit.suction.soaked_kg = 0.25;
+    pit.suction.dissolved_kg[SOAKED] = 0.25;
     const out = createParcel();
     const drawn_m3 = drawThroughStrainer(pit, 0.002, out);
     expect(drawn_m3).toBeCloseTo(0.002, 15);
     expect(out.solids_m3[1] / drawn_m3).toBeCloseTo(0.0025 / 0.2525, 9);
-    expect(out.soaked_kg / out.water_m3).toBeCloseTo(1, 9);
+    expect(out.dissolved_kg[SOAKED] / out.water_m3).toBeCloseTo(1, 9);
   });
   it('draws deposit when it stands near the floor, and none when well clear', () => {
     for (const [height_m, draws] of [
@@ -209,14 +209,14 @@ describe('the shovel', () => {
 
 test('stirring brings the dose of the two chambers together and lifts fines', () => {
   const pit = pitWith(0.42, 0.32);
-  pit.suction.soaked_kg = 0.4;
+  pit.suction.dissolved_kg[SOAKED] = 0.4;
   pit.suction.deposit_m3[0] = 0.001;
   for (let t = 0; t < 900; t++) stirPit(pit);
-  const settling = pit.settling.soaked_kg / pit.settling.water_m3;
-  const suction = pit.suction.soaked_kg / pit.suction.water_m3;
+  const settling = pit.settling.dissolved_kg[SOAKED] / pit.settling.water_m3;
+  const suction = pit.suction.dissolved_kg[SOAKED] / pit.suction.water_m3;
   expect(Math.abs(settling / suction - 1)).toBeLessThan(0.01);
   expect(pit.suction.solids_m3[0]).toBeGreaterThan(0);
-  const reading = { density_kgm3: 0, soaked_gL: 0, fines_frac: 0, load_frac: 0 };
+  const reading = { density_kgm3: 0, soaked_gL: 0, bentonite_gL: 0, fines_frac: 0, load_frac: 0 };
   readChamber(pit.suction, reading);
   expect(reading.soaked_gL).toBeCloseTo(suction, 12);
   expect(reading.fines_frac).toBeGreaterThan(0);

@@ -1,6 +1,7 @@
 // What the pit keeps: the trade-off between lifting and settling, on the pit's own functions.
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
+import { SOAKED } from '../../../sim/fluid/substances';
 import { rheologyInto } from '../../../sim/fluid/rheology';
 import { dragLawOf } from '../../../sim/hole/drag';
 import { terminalVelocity_ms } from '../../../sim/hole/fall';
@@ -31,7 +32,7 @@ function filledPit(soaked_gL: number): PitState {
   });
   for (const chamber of [pit.settling, pit.suction]) {
     chamber.water_m3 = 0.42;
-    chamber.soaked_kg = 0.42 * soaked_gL;
+    chamber.dissolved_kg[SOAKED] = 0.42 * soaked_gL;
   }
   return pit;
 }
@@ -50,7 +51,7 @@ function kept(soaked_gL: number, k: number): { settling: number; whole: number }
     emptyParcel(back);
     back.water_m3 = FLOW_m3s - grains;
     back.solids_m3[k] = grains;
-    back.soaked_kg = (back.water_m3 * pit.suction.soaked_kg) / pit.suction.water_m3;
+    back.dissolved_kg[SOAKED] = (back.water_m3 * pit.suction.dissolved_kg[SOAKED]) / pit.suction.water_m3;
     pourInto(pit.settling, back);
     const before = pit.settling.deposit_m3[k];
     settlePit(pit, work, 20, 1);
@@ -83,7 +84,7 @@ describe('at 120 L/min over a settling chamber of .6 m2', () => {
       [2.15, 0.03],
     ];
     for (const [dose_gL, expected] of cases) {
-      const fluid = rheologyInto({ K_Pasn: 0, n_ratio: 1 }, dose_gL, 0, 25);
+      const fluid = rheologyInto({ K_Pasn: 0, n_ratio: 1 }, dose_gL, 0, 0, 25);
       const fall_ms = terminalVelocity_ms(dragLawOf(0.8), 0.15e-3, 2650, 998, fluid, PIT_SHEAR_1s);
       const x = fall_ms / (FLOW_m3s / 0.6);
       expect(Math.abs(x / (x + outflowShare(x, SETTLING_TANKS)) - expected)).toBeLessThan(0.02);

@@ -1,5 +1,6 @@
 // Water, grains by class and polymer balance at every tick, and a planted loss is found.
 import { describe, expect, it } from 'vitest';
+import { BENTONITE, CHLORINE, SALT, SOAKED } from '../../../sim/fluid/substances';
 import { createRun, ledgerOf, step } from '../../../sim';
 import { clearHole, does, drillRod, nextRod, rigScenario, steps } from '../../rig';
 
@@ -9,8 +10,8 @@ describe('ledger', () => {
   it('closes at every tick of two rods with powder, a sample, water and digging', () => {
     const run = createRun(rigScenario());
     const check = () => {
-      const { water, solids, polymer } = ledgerOf(run);
-      expect(Math.max(water, solids, polymer)).toBeLessThanOrEqual(LIMIT);
+      const { water, solids, polymer, additives } = ledgerOf(run);
+      expect(Math.max(water, solids, polymer, additives)).toBeLessThanOrEqual(LIMIT);
     };
     const watched = (count: number) => {
       for (let i = 0; i < count; i++) {
@@ -67,8 +68,17 @@ describe('ledger', () => {
     while (run.state.boundary.solidsIn_m3[k] < 1e-4) k++;
     pit.settling.solids_m3[k] -= 1e-6 * run.state.boundary.solidsIn_m3[k];
     expect(ledgerOf(run).solids).toBeGreaterThan(LIMIT);
-    pit.suction.soaked_kg -= 1e-6 * run.state.boundary.polymerIn_kg;
+    pit.suction.dissolved_kg[SOAKED] -= 1e-6 * run.state.boundary.polymerIn_kg;
     expect(ledgerOf(run).polymer).toBeGreaterThan(LIMIT);
+    for (const s of [BENTONITE, CHLORINE, SALT]) {
+      const run = createRun(rigScenario());
+      run.state.pit.suction.dissolved_kg[s] = 1;
+      run.state.boundary.dissolvedIn_kg[s] = 1;
+      drillRod(run, 0.8);
+      expect(ledgerOf(run).additives).toBeLessThanOrEqual(LIMIT);
+      run.state.pit.suction.dissolved_kg[s] -= 1e-6;
+      expect(ledgerOf(run).additives).toBeGreaterThan(LIMIT);
+    }
   });
 
   it('the hole holds what its walls leave room for', () => {

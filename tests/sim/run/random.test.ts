@@ -28,21 +28,12 @@ const GROUNDS: RigOptions['layers'][] = [
 function expectSound({ state }: Run): void {
   const { hole, pit, fill, stem, pump, stocks } = state;
   const none = (list: Float64Array, least: number): boolean => list.every((v) => v >= least && v - v === 0);
-  const stores = [
-    hole.solids_m3,
-    hole.moment_m4,
-    hole.soaked_kg,
-    hole.soaking_kg,
-    hole.bed_m3,
-    hole.bedMoment_m4,
-    hole.radius_m,
-  ];
+  const stores = [hole.solids_m3, hole.moment_m4, hole.dissolved_kg, hole.bed_m3, hole.bedMoment_m4, hole.radius_m];
   const chambers = [pit.settling, pit.suction];
-  for (const list of [...stores, fill.water_m3, fill.solids_m3, fill.soaked_kg, fill.soaking_kg])
-    expect(none(list, 0)).toBe(true);
+  for (const list of [...stores, fill.water_m3, fill.solids_m3, fill.dissolved_kg]) expect(none(list, 0)).toBe(true);
   for (const c of chambers) {
-    expect(none(c.solids_m3, 0) && none(c.deposit_m3, 0)).toBe(true);
-    expect(Math.min(c.water_m3, c.soaked_kg, c.soaking_kg, c.clumps_kg)).toBeGreaterThanOrEqual(0);
+    expect(none(c.solids_m3, 0) && none(c.deposit_m3, 0) && none(c.dissolved_kg, 0)).toBe(true);
+    expect(Math.min(c.water_m3, c.clumps_kg)).toBeGreaterThanOrEqual(0);
   }
   expect(Math.min(hole.water_m3, hole.shortfall_m3, fill.void_m3)).toBeGreaterThanOrEqual(0);
   expect(stem.bit_m).toBeGreaterThanOrEqual(0);
