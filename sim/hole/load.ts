@@ -1,14 +1,14 @@
 // Weight of the fluid with what it carries.
 import { mixtureDensity_kgm3 } from '../fluid/density';
+import { BENTONITE } from '../materials/bentonite';
 import { waterDensity_kgm3 } from '../materials/water';
 import { GRAIN_kgm3 } from './slip';
 
 /** Water of 20 C throughout the circuit: its density changes by .2 % over the temperatures of the trade. */
 const WATER_kgm3 = waterDensity_kgm3(20);
 
-/** Density of bentonite's grains, kg/m3: too fine to count as a size class, but they weigh. */
-export const BENTONITE_kgm3 = 2600;
-const BENTONITE_LIFT = 1 - WATER_kgm3 / BENTONITE_kgm3;
+/** Bentonite is too fine to count as a size class, but it weighs. */
+const BENTONITE_LIFT = 1 - WATER_kgm3 / BENTONITE.grain_kgm3;
 
 /**
  * Density of water with grains and bentonite, kg/m3. solids_frac c: grain volume fraction 0-1; bentonite_gL b: per litre of water,
