@@ -19,6 +19,7 @@ export { createRun, type Run } from './run/run';
 export { step } from './run/step';
 export { replayRun } from './run/replay';
 export { hashRun, restoreRun, snapshotOf, type Snapshot } from './run/snapshot';
+export { createTrail, cutTrail, layMark, runAt, trailOf, TRAIL_STEP_s, type Trail, type TrailMark } from './run/trail';
 export { ledgerOf, type Ledger } from './run/ledger';
 export { costOf } from './run/cost';
 export { HIDDEN_EVENTS } from './run/names';

@@ -6,10 +6,9 @@ import { createRun, type Run } from './run';
 import type { Scenario } from './scenario';
 import { step } from './step';
 
-/** Plays a log from the start up to the given tick. Entries later than that are left out; entries out of order throw, for no run can have written them. */
-export function replayRun(scenario: Scenario, log: readonly LogEntry[], ticks: number): Run {
-  const run = createRun(scenario);
-  let next = 0;
+/** Plays the log's entries from the given one on, up to the given tick; each entry of that tick is done too. Entries out of order throw, for no run can have written them. */
+export function playLog(run: Run, log: readonly LogEntry[], first: number, ticks: number): void {
+  let next = first;
   for (;;) {
     while (next < log.length && log[next][0] <= run.state.tick) {
       const [tick, action, payload] = log[next];
@@ -17,7 +16,14 @@ export function replayRun(scenario: Scenario, log: readonly LogEntry[], ticks: n
       act(run, action, payload);
       next++;
     }
-    if (run.state.tick >= ticks) return run;
+    if (run.state.tick >= ticks) return;
     step(run);
   }
+}
+
+/** Plays a log from the start up to the given tick. Entries later than that are left out. */
+export function replayRun(scenario: Scenario, log: readonly LogEntry[], ticks: number): Run {
+  const run = createRun(scenario);
+  playLog(run, log, 0, ticks);
+  return run;
 }

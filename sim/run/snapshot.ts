@@ -1,7 +1,8 @@
-// A run frozen as plain JSON and brought back, unchanged to the last bit. Typed arrays are written as { f64: [...] }.
+// A run frozen as plain JSON and brought back, unchanged to the last bit. Typed arrays are written as { f64: text }.
 
 import { restoreStream, type StreamState } from '../numeric/stream';
 import { hashOf } from '../numeric/hash';
+import { packed, unpacked } from '../numeric/packed';
 import { createRecord, type RunRecord } from './record';
 import type { Run, RunStreams } from './run';
 import { createWork } from './work';
@@ -9,14 +10,18 @@ import type { Scenario } from './scenario';
 import type { RunState } from './state';
 import { SIM_VERSION } from './version';
 
+/** Form of a snapshot; changes when the way of writing does. 2: rows of numbers are packed. */
+const FORM = 2;
+
 export interface Snapshot {
+  readonly form: number;
   readonly sim: string;
   readonly state: unknown;
   readonly streams: Readonly<Record<keyof RunStreams, StreamState>>;
 }
 
 function frozen(value: unknown): unknown {
-  if (value instanceof Float64Array) return { f64: Array.from(value) };
+  if (value instanceof Float64Array) return { f64: packed(value) };
   if (Array.isArray(value)) return value.map(frozen);
   if (typeof value !== 'object' || value === null) return value;
   const copy: Record<string, unknown> = {};
@@ -28,7 +33,7 @@ function thawed(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(thawed);
   if (typeof value !== 'object' || value === null) return value;
   const given = value as Record<string, unknown>;
-  if (Array.isArray(given.f64)) return Float64Array.from(given.f64 as number[]);
+  if (typeof given.f64 === 'string') return unpacked(given.f64);
   const copy: Record<string, unknown> = {};
   for (const [key, part] of Object.entries(given)) copy[key] = thawed(part);
   return copy;
@@ -36,14 +41,16 @@ function thawed(value: unknown): unknown {
 
 export function snapshotOf(run: Run): Snapshot {
   return {
+    form: FORM,
     sim: SIM_VERSION,
     state: frozen(run.state),
     streams: { prime: run.streams.prime.state(), senses: run.streams.senses.state(), luck: run.streams.luck.state() },
   };
 }
 
-/** Brings a snapshot back. The record starts empty unless the record up to the snapshot is handed in. Throws when the snapshot is of another version of the physics. */
+/** Brings a snapshot back. The record starts empty unless the record up to the snapshot is handed in. Throws when the snapshot is of another form or of another version of the physics, or is damaged. */
 export function restoreRun(scenario: Scenario, snapshot: Snapshot, record: RunRecord = createRecord()): Run {
+  if (snapshot.form !== FORM) throw new Error('This snapshot is written in a form that this version does not read.');
   if (snapshot.sim !== SIM_VERSION)
     throw new Error(`This snapshot was made with version ${snapshot.sim}; this is version ${SIM_VERSION}.`);
   const { prime, senses, luck } = snapshot.streams;
