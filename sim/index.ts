@@ -35,6 +35,7 @@ export {
 export {
   sensesOf,
   type Amount,
+  type DriveFeel,
   type GrainGlance,
   type HeapLook,
   type PitLook,

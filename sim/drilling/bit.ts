@@ -14,6 +14,8 @@ export interface BitInput {
   E_MPa: number | null;
   su_kPa: number | null;
   tauC_Pa: number;
+  /** Torque of a wall that grips the bit, N m. */
+  grip_Nm: number;
   balling_frac: number;
   /** Bed round the bit, m; grain volume fraction just above it. */
   bed_m: number;
@@ -28,9 +30,17 @@ export interface BitResult {
   torque_Nm: number;
   stalled: boolean;
   rate_ms: number;
+  /** The ground takes no bite: too hard for any bit of this kind, or for the weight on it. */
+  refused: boolean;
 }
 
-export const createBitResult = (): BitResult => ({ weightOnBit_N: 0, torque_Nm: 0, stalled: false, rate_ms: 0 });
+export const createBitResult = (): BitResult => ({
+  weightOnBit_N: 0,
+  torque_Nm: 0,
+  stalled: false,
+  rate_ms: 0,
+  refused: false,
+});
 
 /** A bed this high keeps the bit off the ground, m; a load above the bit of this volume fraction slows it, and of that one stops it. ASSUMED. */
 const BED_STOPS_m = 0.15;
@@ -40,6 +50,8 @@ const LOAD_STOPS_frac = 0.1;
 const BALLED_GROWTH = 4;
 /** Most weight that the ground takes, as a share of E A: beyond it the law of Teale has no meaning. */
 const MOST_WEIGHT_frac = 0.5;
+/** With less weight than this share of E A the wings rub and do not bite. ASSUMED: a rate of some five centimetres an hour, which no crew waits for. */
+const LEAST_WEIGHT_frac = 1e-4;
 /** From the nozzles to the ground, m. ASSUMED: the length of the wings. */
 const STAND_OFF_m = 0.1;
 
@@ -67,6 +79,12 @@ export function tealeRate_ms(
 export const fillFactor = (bed_m: number, load_frac: number): number =>
   clip(1 - bed_m / BED_STOPS_m) * clip((LOAD_STOPS_frac - load_frac) / (LOAD_STOPS_frac - LOAD_SLOWS_frac));
 
+/** Does the ground refuse the bit? Null energy always; else while the weight is under a ten-thousandth of E A. Worked value: 80 MPa, .1 m bit: refuses below 62.8 N. */
+export function groundRefuses(E_MPa: number | null, bit_m: number, weightOnBit_N: number): boolean {
+  if (E_MPa === null) return true;
+  return weightOnBit_N < LEAST_WEIGHT_frac * E_MPa * 1e6 * (Math.PI / 4) * bit_m * bit_m;
+}
+
 /**
  * Weight on the bit, torque and rate of penetration of a bit that stands on the bottom. Jets help in cohesive ground only; in
  * sand the work of the wings decides. A stalled drive cuts nothing. The caller limits the advance to one cell a tick.
@@ -78,15 +96,18 @@ export function drillInto(out: BitResult, input: BitInput): void {
   out.torque_Nm = 0;
   out.stalled = false;
   out.rate_ms = 0;
+  out.refused = false;
   if (!input.turning) return;
   const cutting_Nm = bitTorque_Nm(out.weightOnBit_N, kit.bit_m);
-  out.torque_Nm = cutting_Nm + bedTorque_Nm(input.bed_m);
+  out.torque_Nm = cutting_Nm + bedTorque_Nm(input.bed_m) + input.grip_Nm;
   if (out.torque_Nm >= kit.stallTorque_Nm) {
     out.torque_Nm = kit.stallTorque_Nm;
     out.stalled = true;
     return;
   }
-  if (input.E_MPa === null || out.weightOnBit_N <= 0) return;
+  if (out.weightOnBit_N <= 0) return;
+  out.refused = groundRefuses(input.E_MPa, kit.bit_m, out.weightOnBit_N);
+  if (input.E_MPa === null || out.refused) return;
   const area_m2 = (Math.PI / 4) * kit.bit_m * kit.bit_m;
   const E_Pa = input.E_MPa * 1e6 * (1 + BALLED_GROWTH * clip(input.balling_frac));
   let rate_ms = tealeRate_ms(kit.turning_rpm / 60, cutting_Nm, E_Pa, area_m2, out.weightOnBit_N);

@@ -2,8 +2,11 @@
 
 import { ballingAfter } from '../drilling/balling';
 import { drillInto } from '../drilling/bit';
-import { pull_N } from '../drilling/pull';
-import { bedTorque_Nm } from '../drilling/torque';
+import { DRIVE_COOL_C, DRIVE_HOT_C, driveAfter_C, driveHeat_W } from '../drilling/drive';
+import { gripInto } from '../drilling/grip';
+import { grip_N, pull_N } from '../drilling/pull';
+import { reamInto } from '../drilling/ream';
+import { bedTorque_Nm, gripTorque_Nm } from '../drilling/torque';
 import { layerAt, saturationAt } from '../ground/lookup';
 import { cutGround } from '../hole/cut';
 import { bedHeight_m } from '../hole/hole';
@@ -17,6 +20,37 @@ import { TICK_s } from './work';
 
 /** A layer boundary counts as met when the bit is this far in, m: the rim of a cell never flickers. */
 const INTO_LAYER_m = 1e-6;
+
+/** A crew takes ground for refusing after this many seconds without a bite, and tells another spot from the last beyond this, m. ASSUMED. */
+const REFUSED_AFTER_s = 10;
+const OTHER_SPOT_m = 0.1;
+
+/** Told once per spot: the bit stands on ground that it cannot cut with the weight on it. */
+function watchRefusal(run: Run, refused: boolean): void {
+  const { stem, hole } = run.state;
+  stem.refused_s = refused ? stem.refused_s + TICK_s : 0;
+  if (stem.refused_s < REFUSED_AFTER_s) return;
+  if (stem.refusedAt_m >= 0 && Math.abs(hole.depth_m - stem.refusedAt_m) < OTHER_SPOT_m) return;
+  stem.refusedAt_m = hole.depth_m;
+  tell(run, 'bitRefused', { depth_m: hole.depth_m, weight_N: run.work.bitResult.weightOnBit_N });
+}
+
+/** The motor warms with what it gives; too hot, it trips and must cool. */
+function heatDrive(run: Run): void {
+  const { stem } = run.state;
+  const { kit } = run.scenario;
+  const heat_W = stem.turning ? driveHeat_W(kit.drivePower_W, stem.torque_Nm / kit.stallTorque_Nm) : 0;
+  stem.drive_C = driveAfter_C(stem.drive_C, kit.temperature_C, heat_W, stem.turning && !stem.stalled, TICK_s);
+  if (!stem.driveTripped && stem.drive_C >= DRIVE_HOT_C) {
+    stem.driveTripped = true;
+    stem.turning = false;
+    stem.stalled = false;
+    tell(run, 'driveHot', { drive_C: stem.drive_C });
+  } else if (stem.driveTripped && stem.drive_C < DRIVE_COOL_C) {
+    stem.driveTripped = false;
+    tell(run, 'driveCool', {});
+  }
+}
 
 function meetLayer(run: Run): void {
   const { state, scenario } = run;
@@ -39,7 +73,11 @@ export function drill(run: Run): void {
   const cutting =
     standing && stem.turning && stem.feed_frac > 0 && state.machine.stem !== 'stuck' && stem.motion_m === 0;
   let cutClay_m3s = 0;
-  stem.torque_Nm = stem.turning ? bedTorque_Nm(bed_m) : 0;
+  const { grip } = work;
+  gripInto(grip, hole, stemPlace(run), kit.bit_m, work.wallGround.su_kPa);
+  const gripped_N = grip_N(kit.bit_m, grip.length_m, grip.su_kPa);
+  const grip_Nm = gripTorque_Nm(gripped_N, kit.bit_m);
+  stem.torque_Nm = stem.turning ? bedTorque_Nm(bed_m) + grip_Nm : 0;
   stem.stalled = stem.turning && stem.torque_Nm >= kit.stallTorque_Nm;
   if (cutting) {
     meetLayer(run);
@@ -51,6 +89,7 @@ export function drill(run: Run): void {
     input.E_MPa = layer.E_MPa;
     input.su_kPa = layer.su_kPa;
     input.tauC_Pa = layer.tauC_Pa;
+    input.grip_Nm = grip_Nm;
     input.balling_frac = stem.balling_frac;
     input.bed_m = Math.max(bed_m, bedHeight_m(hole, stemPlace(run)));
     input.load_frac = work.hole.bottomLoad_frac;
@@ -74,6 +113,12 @@ export function drill(run: Run): void {
         for (let k = 0; k < FINE_CLASS_COUNT; k++) cutClay_m3s += work.cut.solids_m3[k] / TICK_s;
     }
   }
+  watchRefusal(run, cutting && work.bitResult.refused);
+  if (stem.turning && !stem.stalled && grip.length_m > 0) {
+    reamInto(work.reamed, hole, stemPlace(run), kit.bit_m, work.wallGround, TICK_s);
+    countIn(state.boundary, work.reamed);
+  }
+  heatDrive(run);
   stem.balling_frac = ballingAfter(stem.balling_frac, cutClay_m3s, state.pump.flow_m3s, standing, TICK_s);
-  stem.pull_N = pull_N(kit, length_m, work.hole.density_kgm3, bed_m, 0, 0);
+  stem.pull_N = pull_N(kit, length_m, work.hole.density_kgm3, bed_m, grip.length_m, grip.su_kPa);
 }

@@ -1,5 +1,6 @@
 // What a crew can see, hear and feel, and nothing else. Crews and the learner's panel read only this record; its noise comes from the state.
 
+import { DRIVE_SMELLS_C, DRIVE_WARM_C } from '../drilling/drive';
 import { CLASS_COUNT, FIRST_VISIBLE_CLASS } from '../materials/sizes';
 import { handsFree } from './hands';
 import { costOf } from './cost';
@@ -14,7 +15,7 @@ import {
 import { NOISE } from './noise';
 import type { Run } from './run';
 import type { RunState, Sample } from './state';
-import { onBottom } from './stem';
+import { dragShareNow, onBottom } from './stem';
 import { levelBelowRim_m } from '../pit/level';
 import { heapShare } from './pitSigns';
 
@@ -22,6 +23,7 @@ export type Amount = 'none' | 'few' | 'some' | 'many';
 export type StemSound = 'still' | 'quiet' | 'hiss' | 'grind' | 'knock' | 'sticky';
 export type TorqueFeel = 'free' | 'light' | 'firm' | 'heavy' | 'stalled';
 export type PullFeel = 'normal' | 'dragging' | 'heavy' | 'stuck';
+export type DriveFeel = 'cool' | 'warm' | 'hot' | 'tripped';
 export type PumpSound = 'off' | 'steady' | 'labouring' | 'racing' | 'gulping';
 export type PitLook = 'full' | 'down' | 'low' | 'empty';
 export type HeapLook = 'bare' | 'some' | 'high' | 'brimming';
@@ -70,6 +72,8 @@ export interface Senses {
     readonly torque: TorqueFeel;
     readonly pull: PullFeel;
     readonly sinking_mmin: number;
+    /** The drive under the hand: a hot one smells and is about to trip, or has. */
+    readonly drive: DriveFeel;
   };
   readonly pump: { readonly throttle_frac: number; readonly primed: boolean; readonly sound: PumpSound };
   readonly pit: { readonly look: PitLook; readonly heap: HeapLook; readonly strainer_m: number };
@@ -148,10 +152,16 @@ function torqueFeel(run: Run): TorqueFeel {
 }
 
 function pullFeel(run: Run): PullFeel {
-  const { state, scenario } = run;
+  const { state } = run;
   if (state.machine.stem === 'stuck') return 'stuck';
-  const share = (state.stem.pull_N / scenario.kit.pullLimit_N) * (1 + 0.08 * state.noise[NOISE.pull]);
+  // A crew knows what its stem weighs: only what comes on top of that tells it something.
+  const share = dragShareNow(run) * (1 + 0.08 * state.noise[NOISE.pull]);
   return share > 0.6 ? 'heavy' : share > 0.3 ? 'dragging' : 'normal';
+}
+
+function driveFeel({ stem }: RunState): DriveFeel {
+  if (stem.driveTripped) return 'tripped';
+  return stem.drive_C >= DRIVE_SMELLS_C ? 'hot' : stem.drive_C >= DRIVE_WARM_C ? 'warm' : 'cool';
 }
 
 function pumpSound(state: RunState): PumpSound {
@@ -211,6 +221,7 @@ export function sensesOf(run: Run): Senses {
       torque: torqueFeel(run),
       pull: pullFeel(run),
       sinking_mmin: Math.max(0, roundTo(stem.sinking_ms * 60 * (1 + 0.1 * noise[NOISE.sinking]), 0.01)),
+      drive: driveFeel(state),
     },
     pump: { throttle_frac: state.pump.throttle_frac, primed: state.pump.primed, sound: pumpSound(state) },
     pit: { look: pitLook(run), heap: heapLook(run), strainer_m: state.pit.strainer_m },

@@ -30,6 +30,14 @@ export interface StemState {
   balledTold: boolean;
   stalled: boolean;
   stalledTold: boolean;
+  /** Worked free and on its way up out of what held it. */
+  freeing: boolean;
+  /** Temperature of the drive, C; tripped: it must cool before it turns again. */
+  drive_C: number;
+  driveTripped: boolean;
+  /** Seconds in a row that the ground has refused the bit, and the depth at which that was last told, m; -1: never. */
+  refused_s: number;
+  refusedAt_m: number;
 }
 
 export interface PumpState {

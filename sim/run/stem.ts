@@ -2,6 +2,8 @@
 
 import { bedHeight_m, buried_m, type StemPlace } from '../hole/hole';
 import type { Kit } from '../materials/kit';
+import { dragShare } from '../drilling/pull';
+import { hangingWeight_N } from '../drilling/weight';
 import { flowing } from './flowing';
 import type { Run } from './run';
 import type { RunState } from './state';
@@ -53,13 +55,26 @@ function descend(run: Run, wanted_m: number): number {
   return Math.min(wanted_m, reach_m, lowerRoom_m(run));
 }
 
+/** Density of the fluid in which a crew reckons its stem's weight, kg/m3. */
+const CLEAN_WATER_kgm3 = 1000;
+
+/** How much of the crew's spare pull the stem's drag takes: 0 hanging free, 1 the limit. */
+export function dragShareNow(run: Run): number {
+  const { kit } = run.scenario;
+  const weight_N = hangingWeight_N(kit, stemLength_m(run), CLEAN_WATER_kgm3);
+  return dragShare(run.state.stem.pull_N, weight_N, kit.pullLimit_N);
+}
+
 /** Moves the stem by one second of its lift, its lowering, or of feed above the bottom. */
 export function moveStem(run: Run): void {
   const { stem } = run.state;
   if (stem.motion_m < 0) {
-    const up_m = Math.min(-stem.motion_m, stem.motion_ms);
+    // What holds it harder than the crew can pull stops the lift; a stem just worked free comes all the way.
+    const held = !stem.freeing && dragShareNow(run) > 1;
+    const up_m = held ? 0 : Math.min(-stem.motion_m, stem.motion_ms);
     stem.bit_m -= up_m;
-    stem.motion_m = stem.motion_m + up_m > -1e-9 ? 0 : stem.motion_m + up_m;
+    stem.motion_m = held || stem.motion_m + up_m > -1e-9 ? 0 : stem.motion_m + up_m;
+    if (stem.motion_m === 0) stem.freeing = false;
   } else if (stem.motion_m > 0) {
     const down_m = descend(run, Math.min(stem.motion_m, stem.motion_ms));
     stem.bit_m += down_m;

@@ -10,7 +10,7 @@ import { flowing } from './flowing';
 import { send } from './modes';
 import type { EventName } from './names';
 import type { Run } from './run';
-import { buriedNow_m, onBottom, stemLength_m, stemPlace } from './stem';
+import { buriedNow_m, dragShareNow, onBottom, stemLength_m, stemPlace } from './stem';
 import { tell } from './tell';
 
 /** Fill above the bit that a crew notices, m; share of the strainer that counts as blocked; shares of the torque and pull limits that count as tight. ASSUMED. */
@@ -80,9 +80,9 @@ function readSignals(run: Run): void {
   signals.turning = stem.turning && !stem.stalled;
   signals.onBottom = onBottom(state);
   const torque_ratio = stem.turning ? stem.torque_Nm / scenario.kit.stallTorque_Nm : 0;
-  const pull_ratio = stem.pull_N / scenario.kit.pullLimit_N;
-  signals.stuck = pull_ratio > 1 && stem.motion_m === 0;
-  signals.tight = torque_ratio > TIGHT_frac || pull_ratio > TIGHT_frac;
+  const drag_ratio = dragShareNow(run);
+  signals.stuck = drag_ratio > 1 && stem.motion_m === 0;
+  signals.tight = torque_ratio > TIGHT_frac || drag_ratio > TIGHT_frac;
   signals.flowing = flowing(state);
   signals.returns_frac = state.signs.returns_frac;
   const { dissolved_kg, water_m3 } = pit.suction;

@@ -1,6 +1,7 @@
 // The scratch memory of a tick: made once, filled anew each second, never part of the state.
 
 import { createBitResult, type BitInput, type BitResult } from '../drilling/bit';
+import type { Grip } from '../drilling/grip';
 import { tickShares, type TickShares } from '../fluid/soak';
 import type { Rheology } from '../fluid/rheology';
 import type { CutGround } from '../hole/cut';
@@ -28,18 +29,21 @@ export interface Work {
   readonly pit: PitWork;
   readonly flowInput: FlowInput;
   readonly flowResult: FlowResult;
-  /** What the pump drew, what left the nozzles, what was cut, what came over the sill, what was spilled or dug out. */
+  /** What the pump drew, what left the nozzles, what was cut, what came over the sill, what was spilled or dug out, what the bit reamed off a tight wall. */
   readonly drawn: Parcel;
   readonly atBit: Parcel;
   readonly cut: Parcel;
   readonly mouth: MouthFlux;
   readonly spilled: Parcel;
+  readonly reamed: Parcel;
   readonly rheology: Rheology;
   readonly chamberReading: ChamberReading;
   readonly stemReading: StemReading;
   readonly cutGround: CutGround;
   readonly bitInput: BitInput;
   readonly bitResult: BitResult;
+  /** Where the wall holds the steel. */
+  readonly grip: Grip;
   readonly sweep: SweepInput;
   readonly signals: Signals;
   readonly edges: MachineEvent[];
@@ -74,6 +78,7 @@ export function createWork({ kit, ground }: Scenario, hole: HoleState): Work {
     cut: createParcel(),
     mouth: createMouth(),
     spilled: createParcel(),
+    reamed: createParcel(),
     rheology: { K_Pasn: 0.001, n_ratio: 1 },
     chamberReading: { density_kgm3: 1000, soaked_gL: 0, bentonite_gL: 0, fines_frac: 0, load_frac: 0 },
     stemReading: { density_kgm3: 1000, soaked_gL: 0, bentonite_gL: 0, fines_frac: 0 },
@@ -86,6 +91,7 @@ export function createWork({ kit, ground }: Scenario, hole: HoleState): Work {
       E_MPa: null,
       su_kPa: null,
       tauC_Pa: 0,
+      grip_Nm: 0,
       balling_frac: 0,
       bed_m: 0,
       load_frac: 0,
@@ -94,6 +100,7 @@ export function createWork({ kit, ground }: Scenario, hole: HoleState): Work {
       nozzleVelocity_ms: 0,
     },
     bitResult: createBitResult(),
+    grip: { length_m: 0, su_kPa: 0 },
     sweep: {
       dt_s: TICK_s,
       bit_m: 0,

@@ -103,6 +103,7 @@ describe('cutting', () => {
       E_MPa,
       su_kPa,
       tauC_Pa,
+      grip_Nm: 0,
       balling_frac: 0,
       bed_m: 0,
       load_frac: 0,

@@ -6,8 +6,8 @@ import { countOut } from '../boundary';
 import { flowing } from '../flowing';
 import { tell } from '../tell';
 import { handsFree } from '../hands';
-import { freeingChance } from '../../drilling/pull';
-import { buriedNow_m, liftRoom_m, lowerRoom_m, rodBore_m3 } from '../stem';
+import { freeingChance, freeingChanceOver } from '../../drilling/pull';
+import { buriedNow_m, liftRoom_m, lowerRoom_m, rodBore_m3, stemLength_m } from '../stem';
 import type { RefusalKey } from '../names';
 import type { Run } from '../run';
 import { lengthenStem, shortenStem } from '../../hole/stemFill';
@@ -16,9 +16,12 @@ import type { Deeds } from './deed';
 /** A rod counts as drilled down when no more than this is left above the mouth, m: room to lift the bit while the hole is cleared. ASSUMED. */
 export const ROD_DOWN_LEFT_m = 0.5;
 
-/** How far above the fill a freed stem is drawn, m, and how fast, m/s. ASSUMED. */
+/** How far above the fill, or out of clay that grips it, a freed stem is drawn, m, and how fast, m/s. ASSUMED. */
 const CLEAR_OF_FILL_m = 0.1;
 const FREED_PULL_ms = 0.05;
+
+/** A rod comes off when at least this share of it is out of the mouth. ASSUMED: the clamp takes the rest. */
+const HALF_OUT_frac = 0.5;
 
 const stuck = (run: Run): RefusalKey | null => (run.state.machine.stem === 'stuck' ? 'stemStuck' : null);
 
@@ -34,6 +37,7 @@ export const stemDeeds: Deeds = {
   setTurning: {
     refusal: (run, payload) => {
       if (payload.on !== true || run.state.stem.turning) return null;
+      if (run.state.stem.driveTripped) return 'driveHot';
       return stuck(run) ?? (handsFree(run) < 1 ? 'handsBusy' : null);
     },
     begin: (run, payload) => {
@@ -91,7 +95,9 @@ export const stemDeeds: Deeds = {
       const handling = rodHandling(run);
       if (handling) return handling;
       if (run.state.stem.rods <= 1) return 'onlyOneRod';
-      return liftRoom_m(run, run.scenario.kit.rodLength_m) < run.scenario.kit.rodLength_m * 0.5 ? 'atTop' : null;
+      return liftRoom_m(run, run.scenario.kit.rodLength_m) < run.scenario.kit.rodLength_m * HALF_OUT_frac
+        ? 'atTop'
+        : null;
     },
     time_s: (run, payload) =>
       DURATION_s.removeRod + Math.ceil(run.scenario.kit.rodLength_m / (payload.speed_ms as number)),
@@ -103,6 +109,9 @@ export const stemDeeds: Deeds = {
     },
     end: (run) => {
       const { state } = run;
+      // A stem that was held on the way up has not come far enough for the rod to be taken off.
+      const clear_m = stemLength_m(run) - state.stem.bit_m;
+      if (clear_m < run.scenario.kit.rodLength_m * HALF_OUT_frac) return;
       state.stem.rods -= 1;
       emptyParcel(run.work.spilled);
       shortenStem(state.fill, rodBore_m3(run.scenario.kit), run.work.spilled);
@@ -113,15 +122,20 @@ export const stemDeeds: Deeds = {
   workStem: {
     time_s: (_run, payload) => payload.time_s as number,
     refusal: (run) => (run.state.stem.motion_m !== 0 ? 'stemMoving' : null),
-    end: (run) => {
-      const { state, scenario } = run;
+    begin: (_run, payload, task) => {
+      if (task) task.data.time_s = payload.time_s as number;
+    },
+    end: (run, task) => {
+      const { state, scenario, work } = run;
       if (state.machine.stem !== 'stuck') return;
       const buried_m = buriedNow_m(run);
-      if (run.streams.luck.uniform() >= freeingChance(state.pump.flow_m3s, scenario.kit.nominalFlow_m3s, buried_m))
-        return;
-      // It gives: the crew draws it up through the fill.
-      state.stem.motion_m = -Math.min(liftRoom_m(run), buried_m + CLEAR_OF_FILL_m);
+      const chance = freeingChance(state.pump.flow_m3s, scenario.kit.nominalFlow_m3s, buried_m);
+      if (run.streams.luck.uniform() >= freeingChanceOver(chance, task.data.time_s)) return;
+      // It gives: the crew draws it up through the fill, or out of the clay that held the bit.
+      const up_m = Math.max(buried_m, work.grip.length_m) + CLEAR_OF_FILL_m;
+      state.stem.motion_m = -Math.min(liftRoom_m(run), up_m);
       state.stem.motion_ms = FREED_PULL_ms;
+      state.stem.freeing = state.stem.motion_m < 0;
       tell(run, 'freed', { buried_m });
     },
   },
