@@ -74,7 +74,15 @@ export const FIGURES: Readonly<Record<string, Figure>> = {
     const out = createBitResult();
     const { nozzles, nozzle_m, nominalFlow_m3s: flow_m3s } = KIT;
     const nozzleVelocity_ms = flow_m3s / ((nozzles * Math.PI * nozzle_m * nozzle_m) / 4);
-    const clean = { feed_frac: 1, turning: true, grip_Nm: 0, balling_frac: 0, bed_m: 0, load_frac: 0, density_kgm3: 1000 };
+    const clean = {
+      feed_frac: 1,
+      turning: true,
+      grip_Nm: 0,
+      balling_frac: 0,
+      bed_m: 0,
+      load_frac: 0,
+      density_kgm3: 1000,
+    };
     const stemLength_m = Number(column);
     drillInto(out, { kit: KIT, ...clean, ...SOILS[row as SoilKind], stemLength_m, flow_m3s, nozzleVelocity_ms });
     return out.rate_ms * 3600;
