@@ -6,6 +6,7 @@ import { CATEGORY_IDS, CATEGORY_OF, type CategoryId, type ItemId } from './rubri
 import { ITEMS } from './rubric/index';
 import type { Evidence, RunView } from './rubric/item';
 import type { Lesson } from './schema';
+import { isScored } from './practices/index';
 import type { Said } from './words/index';
 
 export interface GradedItem {
@@ -18,7 +19,7 @@ export interface GradedItem {
 }
 
 export interface Grade {
-  /** 0 to 100, to a tenth. */
+  /** 0 to 100, to a tenth. A practice has no items and 0 points; ask scoreOf where that must not pass for a score. */
   readonly score: number;
   readonly passed: boolean;
   readonly categories: readonly { readonly id: CategoryId; readonly points: number; readonly max: number }[];
@@ -89,3 +90,7 @@ export function grade(run: Run, lesson: Lesson): Grade {
     score >= lesson.pass_points && outcome.key === 'outcome.reached' && !shownAll && run.state.wentBack === 0;
   return { score, passed, categories: byCategory(items), items, outcome };
 }
+
+/** The score, or null where nothing is judged: a practice. */
+export const scoreOf = (run: Run, lesson: Lesson): number | null =>
+  isScored(lesson) ? grade(run, lesson).score : null;

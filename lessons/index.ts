@@ -1,10 +1,12 @@
 // The only door to the lessons.
 
 export { LESSONS, lessonById } from './catalogue/index';
-export { checkLesson, LessonSchema, type Lesson, type LessonCheck } from './schema';
+export { askedOf, isScored, practiceFor, PRACTICES } from './practices/index';
+export { AskedSchema, DEPTH_LIMITS_m, USUAL_ASKED, type Asked } from './practices/asked';
+export { checkLesson, LessonSchema, PracticeSchema, type Lesson, type LessonCheck } from './schema';
 export { scenarioOf } from './scenario';
 export { isOver, outcomeOf } from './over';
-export { grade, judge, viewOf, type Grade, type GradedItem } from './grade';
+export { grade, judge, scoreOf, viewOf, type Grade, type GradedItem } from './grade';
 export { CATEGORY_IDS, CATEGORY_OF, ITEM_IDS, type CategoryId, type ItemId } from './rubric/ids';
 export type { Evidence, Judged, RunView } from './rubric/item';
 export { ITEMS } from './rubric/index';
@@ -12,9 +14,10 @@ export { fittingNames } from './rubric/grains';
 export { HAZARD_IDS, hazardWords, type HazardId } from './hazards';
 export { coachingCard } from './coaching';
 export { CREWS, createCrew, isCrewName } from './crews/index';
-export type { Crew, Deed } from './crews/crew';
-export { playCrew, playOn } from './play';
+export type { Crew, Deed, Job } from './crews/crew';
+export { jobOf, playCrew, playOn } from './play';
 export {
+  lessonOf,
   readRunFile,
   runFileOf,
   tooLarge,

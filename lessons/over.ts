@@ -1,6 +1,7 @@
 // When a run of a lesson is over, and how it ended.
 
 import type { Run } from '$sim';
+import { isScored } from './practices/index';
 import type { Lesson } from './schema';
 import type { Said } from './words/index';
 
@@ -16,7 +17,8 @@ export function outcomeOf(run: Run, lesson: Lesson): Said {
   if (job === 'abandoned') return { key: 'outcome.givenUp', data };
   if (job === 'pullingOut') {
     const reached = run.state.hole.depth_m >= lesson.end.depth_m && run.state.stem.rods >= lesson.end.rods;
-    return { key: reached ? 'outcome.reached' : 'outcome.stoppedShort', data };
+    if (!reached) return { key: 'outcome.stoppedShort', data };
+    return { key: isScored(lesson) ? 'outcome.reached' : 'outcome.depthReached', data };
   }
   return { key: run.state.tick >= lesson.end.cap_s ? 'outcome.timeUp' : 'outcome.running', data };
 }

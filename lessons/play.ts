@@ -2,7 +2,7 @@
 
 import { act, createRun, sensesOf, step, type Run } from '$sim';
 import { createCrew } from './crews/index';
-import type { Crew } from './crews/crew';
+import type { Crew, Job } from './crews/crew';
 import { isOver } from './over';
 import { scenarioOf } from './scenario';
 import type { Lesson } from './schema';
@@ -17,6 +17,9 @@ export function playOn(run: Run, lesson: Lesson, crew: Crew): Run {
   return run;
 }
 
+/** What a crew is told of a lesson: the depth and the day, nothing of the ground. */
+export const jobOf = (lesson: Lesson): Job => ({ depth_m: lesson.end.depth_m, time_s: lesson.end.cap_s });
+
 export function playCrew(lesson: Lesson, crewName: string, seed: number): Run {
-  return playOn(createRun(scenarioOf(lesson, seed)), lesson, createCrew(crewName));
+  return playOn(createRun(scenarioOf(lesson, seed)), lesson, createCrew(crewName, jobOf(lesson)));
 }

@@ -1,9 +1,8 @@
 // A run file played again: whether it comes out as it says. A claimed score is never trusted, only played again.
 
 import { hashOf, hashRun, replayRun, type Run } from '$sim';
-import { lessonById } from './catalogue/index';
-import { grade } from './grade';
-import type { Problem, ProblemKey, RunFile } from './runfile';
+import { scoreOf } from './grade';
+import { lessonOf, type Problem, type ProblemKey, type RunFile } from './runfile';
 import { scenarioOf } from './scenario';
 import type { WordData } from './words/index';
 import { SIM_VERSION } from '$sim';
@@ -30,7 +29,7 @@ function failed(
 
 /** Plays the log again on the ground of the file's seed and compares hash and score. Never throws on a file that readRunFile took. */
 export function replayFile(file: RunFile): Replayed {
-  const lesson = lessonById(file.lesson);
+  const lesson = lessonOf(file);
   if (lesson === null) return failed('problem.file.unknownLesson', { lesson: file.lesson });
   if (file.sim !== SIM_VERSION || file.lessonVersion !== lesson.version) {
     const version = file.sim !== SIM_VERSION ? file.sim : `${file.lesson} ${file.lessonVersion}`;
@@ -46,12 +45,18 @@ export function replayFile(file: RunFile): Replayed {
     return failed('problem.file.badAct', { tick: file.ticks });
   }
   const hash = hashRun(run);
-  const { score } = grade(run, lesson);
+  const score = scoreOf(run, lesson);
   // A log with acts that the replay did not take in is altered, even where the end is the same.
   if (hash !== file.hash || run.log.length !== file.log.length)
     return failed('problem.file.otherHash', {}, run, hash, score);
   if (score !== file.claimed.score) {
-    return failed('problem.file.otherScore', { score, claimed: file.claimed.score }, run, hash, score);
+    return failed(
+      'problem.file.otherScore',
+      { score: score ?? '-', claimed: file.claimed.score ?? '-' },
+      run,
+      hash,
+      score,
+    );
   }
   return { reproduced: true, hash, score, run, problem: null };
 }

@@ -3,9 +3,11 @@
 
 import * as v from 'valibot';
 import { hashRun, malformedIn, SIM_VERSION, type LogEntry, type Run } from '$sim';
-import { grade } from './grade';
+import { scoreOf } from './grade';
 import { isOver } from './over';
 import { lessonById } from './catalogue/index';
+import { AskedSchema } from './practices/asked';
+import { askedOf, isScored, practiceFor } from './practices/index';
 import type { Lesson } from './schema';
 import type { WordData, WordKey } from './words/index';
 
@@ -45,6 +47,8 @@ const RunFileSchema = v.strictObject({
   lessonVersion: Whole(9999),
   seed: Whole(4294967295),
   practice: v.boolean(),
+  /** What was asked of a practice; a lesson has none. */
+  asked: v.optional(AskedSchema),
   ground: Ground,
   who: Text(60),
   name: Text(80),
@@ -54,7 +58,8 @@ const RunFileSchema = v.strictObject({
   ),
   ticks: Whole(MOST_TICKS),
   hash: v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/)),
-  claimed: v.strictObject({ score: v.pipe(Figure, v.minValue(0), v.maxValue(100)) }),
+  /** null for a practice: it has no score. */
+  claimed: v.strictObject({ score: v.nullable(v.pipe(Figure, v.minValue(0), v.maxValue(100))) }),
   finished: v.boolean(),
   answers: v.optional(v.record(Text(80), Answer)),
 });
@@ -79,6 +84,7 @@ export interface About {
 
 /** The run as a file's content, as it stands now. */
 export function runFileOf(run: Run, lesson: Lesson, about: About = {}): RunFile {
+  const asked = askedOf(lesson);
   return {
     format: RUN_FORMAT,
     version: RUN_FORMAT_VERSION,
@@ -87,13 +93,14 @@ export function runFileOf(run: Run, lesson: Lesson, about: About = {}): RunFile 
     lessonVersion: lesson.version,
     seed: run.scenario.seed,
     practice: run.scenario.practice,
+    ...(asked === null ? {} : { asked }),
     ground: run.scenario.ground as unknown as RunFile['ground'],
     who: about.who ?? '',
     name: about.name ?? '',
     log: [...run.log],
     ticks: run.state.tick,
     hash: hashRun(run),
-    claimed: { score: grade(run, lesson).score },
+    claimed: { score: scoreOf(run, lesson) },
     finished: isOver(run, lesson),
     ...(about.answers === undefined ? {} : { answers: about.answers }),
   };
@@ -135,6 +142,18 @@ function parsed(text: string): { readonly value: unknown } | null {
   }
 }
 
+/** The lesson that a file was played in, a practice as it was asked for; null when it is not here. */
+export function lessonOf(file: Pick<RunFile, 'lesson' | 'asked'>): Lesson | null {
+  const lesson = lessonById(file.lesson);
+  return lesson !== null && file.asked !== undefined ? practiceFor(file.lesson, file.asked) : lesson;
+}
+
+/** The field that fits a lesson where the file is of a practice, or the other way round; null when all is well. */
+function misfit(file: RunFile, lesson: Lesson): string | null {
+  if ((file.asked !== undefined) !== (askedOf(lesson) !== null)) return 'asked';
+  return (file.claimed.score !== null) === isScored(lesson) ? null : 'claimed.score';
+}
+
 /** The first entry of the log that no run can hold: out of order, after the end, or malformed. */
 function badAct(file: RunFile): Problem | null {
   let last = 0;
@@ -164,6 +183,8 @@ export function readRunFile(text: string): ReadRunFile {
   const file = result.output as RunFile;
   const lesson = lessonById(file.lesson);
   if (lesson === null) return problem('problem.file.unknownLesson', { lesson: file.lesson });
+  const field = misfit(file, lesson);
+  if (field !== null) return problem('problem.file.badField', { field });
   const otherVersion = file.sim !== SIM_VERSION || file.lessonVersion !== lesson.version;
   return (otherVersion ? null : badAct(file)) ?? { ok: true, file, otherVersion };
 }

@@ -137,6 +137,12 @@ export const LessonSchema = v.strictObject({
   questions: v.pipe(v.array(Question), v.minLength(1), v.maxLength(5)),
 });
 
+/** A practice has the form of a lesson, but nothing to be judged by. */
+export const PracticeSchema = v.strictObject({
+  ...LessonSchema.entries,
+  rubric: v.pipe(v.array(Item), v.maxLength(0)),
+});
+
 export type Lesson = v.InferOutput<typeof LessonSchema>;
 export type LessonItem = Lesson['rubric'][number];
 

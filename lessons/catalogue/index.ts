@@ -1,10 +1,11 @@
-// All lessons, in the order they are learnt.
+// All lessons, in the order they are learnt. Practices have a list of their own; both are found by their id.
 
+import { PRACTICES } from '../practices/index';
 import type { Lesson } from '../schema';
 import { firstRodsLesson } from './first-rods';
 
 export const LESSONS: readonly Lesson[] = [firstRodsLesson];
 
 export function lessonById(id: string): Lesson | null {
-  return LESSONS.find((lesson) => lesson.id === id) ?? null;
+  return [...LESSONS, ...PRACTICES].find((lesson) => lesson.id === id) ?? null;
 }

@@ -4,49 +4,63 @@ import type { Senses } from '$sim';
 import { HAZARD_IDS } from '../hazards';
 import { feed } from './carefulFeed';
 import { createCarefulMemory, type CarefulMemory } from './carefulMemory';
+import { carefulFluid } from './carefulFluid';
 import { clear, stopped } from './carefulStop';
 import { climb_s, keepTrail, trailAt_m } from './climb';
-import { does, type Crew, type Deed } from './crew';
+import { does, goalOf_m, THREE_RODS, type Crew, type Deed, type Job } from './crew';
+import { outOfPetrol } from './ending';
 import { nameOf, unnamedSample } from './naming';
 import { busyWith, mayTry, noticeRefusal, remember } from './patience';
+import { hopeless, keepProgress } from './progress';
 import { troubleDeed } from './trouble';
 
-/** The job: three rods of 1.5 m, drilled to within a hand's breadth. */
-const GOAL_m = 4.44;
+/** Drilled deeper than asked, m. */
+const MARGIN_m = 0.04;
 /** A rod is down when no more than this is left, m. */
 const ROD_END_m = 0.04;
 /** The sample is taken when this much of the rod is still to go, m. */
 const SAMPLE_LEFT_m = 0.5;
-/** Rather more than half the working dose for a pit of 940 L: it lifts small stones, and the pit still drops its sand. */
-const DOSE_g = 700;
+/** Powder comes in portions, g. */
 const PORTION_g = 350;
-/** Home before dark: from then on the job is ended where it stands; and when even that does not come about, it is given up, s. */
-const HOME_s = 10000;
-const GIVE_UP_s = 10500;
+/** Home before dark: so long before the day is over the job is ended where it stands; and when even that does not come about, it is given up, s. */
+const HOME_BEFORE_s = 800;
+const GIVE_UP_BEFORE_s = 300;
 
-export function createCareful(): Crew & { readonly memory: CarefulMemory } {
-  const memory = createCarefulMemory();
+export function createCareful(job: Job = THREE_RODS): Crew & { readonly memory: CarefulMemory } {
+  const memory = createCarefulMemory(goalOf_m(job, MARGIN_m), job.time_s);
   return { name: 'careful', memory, decide: (senses) => remember(memory.patience, senses, decide(memory, senses)) };
 }
 
-const jobDone = (senses: Senses): boolean => senses.stem.bottom_m >= GOAL_m || senses.time_s > HOME_s;
+const jobDone = (memory: CarefulMemory, senses: Senses): boolean =>
+  senses.stem.bottom_m >= memory.goal_m || senses.time_s > memory.day_s - HOME_BEFORE_s;
 
 function decide(memory: CarefulMemory, senses: Senses): Deed | null {
   if (senses.ended) return null;
-  if (senses.time_s > GIVE_UP_s) return does('abandon');
+  keepProgress(memory.progress, senses);
+  if (senses.time_s > memory.day_s - GIVE_UP_BEFORE_s || hopeless(memory.progress, senses)) return does('abandon');
   noticeRefusal(memory.patience, senses);
   keepTrail(memory.trail, senses);
   if (memory.cautionsRead < HAZARD_IDS.length)
     return does('readCaution', { caution: HAZARD_IDS[memory.cautionsRead++]! });
   const unnamed = unnamedSample(senses);
   if (unnamed !== null) return does('nameSample', { sample: unnamed.sample, main: nameOf(unnamed) });
+  const petrol = outOfPetrol(memory.patience, senses);
+  if (petrol !== undefined) return petrol;
+  // A stem that comes free hangs above the bottom: the rod is drilled down and cleared again.
+  if (senses.stem.pull === 'stuck') startAgain(memory);
   const trouble = troubleDeed(memory.trouble, memory.patience, senses);
   if (trouble !== undefined) return trouble;
   return (
+    carefulFluid(memory, senses) ??
     supplies(memory, senses) ??
     flow(memory, senses) ??
-    (memory.stopping ? stopped(memory, senses, jobDone(senses)) : drill(memory, senses))
+    (memory.stopping ? stopped(memory, senses, jobDone(memory, senses)) : drill(memory, senses))
   );
+}
+
+function startAgain(memory: CarefulMemory): void {
+  memory.stopping = false;
+  memory.clearing_s = -1;
 }
 
 /** Powder early, water when the pit is down. */
@@ -54,7 +68,7 @@ function supplies(memory: CarefulMemory, senses: Senses): Deed | null {
   const { patience } = memory;
   if (senses.hands.free < 1) return null;
   if (
-    memory.powderIn_g < DOSE_g &&
+    memory.powderIn_g < memory.dose_g &&
     senses.stock.powder_kg * 1000 >= PORTION_g &&
     !busyWith(senses, 'addAdditive') &&
     mayTry(patience, senses, 'addAdditive')
@@ -86,7 +100,7 @@ function drill(memory: CarefulMemory, senses: Senses): Deed | null {
   const { stem, returns } = senses;
   if (!returns.running || busyWith(senses, 'addRod')) return null;
   if (memory.clearing_s >= 0) return clear(memory, senses);
-  if (jobDone(senses) || stem.left_m <= ROD_END_m) {
+  if (jobDone(memory, senses) || stem.left_m <= ROD_END_m) {
     memory.clearing_s = senses.time_s;
     memory.clean_s = 0;
     memory.lifted = false;

@@ -9,6 +9,8 @@ const FEED_MOST_frac = 1;
 const FEED_LEAST_frac = 0.1;
 /** Faster than this the crew does not want to go down, m/min: ten centimetres in ten seconds, which the stream still carries off. */
 const BRISK_mmin = 0.6;
+/** In sticky ground slower, or the cut clay packs the bit, m/min. ASSUMED rule of thumb. */
+const BRISK_STICKY_mmin = 0.25;
 /** Cloudiness and murk from which the returns are thick. */
 const THICK_frac = 0.85;
 const SOUP_frac = 0.95;
@@ -20,9 +22,11 @@ export function feed(memory: CarefulMemory, senses: Senses): Deed | null {
   const thick = returns.cloudiness_frac > THICK_frac || returns.murk_frac > SOUP_frac;
   const since_s = senses.time_s - memory.lastFeed_s;
   let wanted_frac = memory.feed_frac;
-  if (heavy) wanted_frac = memory.feed_frac * 0.5;
+  const packs = stem.sound === 'sticky' && stem.sinking_mmin > 2 * BRISK_STICKY_mmin;
+  if (heavy || (packs && since_s >= 10)) wanted_frac = memory.feed_frac * 0.5;
   else if (thick && since_s >= 10) wanted_frac = memory.feed_frac * 0.8;
-  else if (since_s >= 20 && stem.sinking_mmin < BRISK_mmin) wanted_frac = memory.feed_frac + 0.05;
+  else if (since_s >= 20 && stem.sinking_mmin < (stem.sound === 'sticky' ? BRISK_STICKY_mmin : BRISK_mmin))
+    wanted_frac = memory.feed_frac + 0.05;
   wanted_frac = Math.min(FEED_MOST_frac, Math.max(FEED_LEAST_frac, wanted_frac));
   const change = Math.abs(wanted_frac - stem.feed_frac) > 0.01;
   if (!change || (stem.feed_frac === 0 && senses.hands.free < 1) || !mayTry(memory.patience, senses, 'setFeed'))

@@ -2,14 +2,24 @@
 
 import { createPatience, type Patience } from './patience';
 import { createTrail, type Trail } from './climb';
-import type { Trouble } from './trouble';
+import { createProgress, type Progress } from './progress';
+import { createTrouble, type Trouble } from './trouble';
 
 export interface CarefulMemory {
+  /** The job: depth to reach, m, and length of the day, s. */
+  goal_m: number;
+  day_s: number;
   patience: Patience;
   trail: Trail;
   trouble: Trouble;
+  progress: Progress;
   cautionsRead: number;
+  /** Powder put in so far, and wanted so far, g. */
   powderIn_g: number;
+  dose_g: number;
+  /** Rod for which the fluid was last felt, and seconds that stones were heard on this rod. */
+  feltRod: number;
+  stones_s: number;
   /** Rod for which a sample was last caught. */
   sampledRod: number;
   /** Job second at which the feed was last taken off to clear, or -1. */
@@ -24,13 +34,22 @@ export interface CarefulMemory {
   lastFeed_s: number;
 }
 
-export function createCarefulMemory(): CarefulMemory {
+/** Rather more than half the working dose for a pit of 940 L: it lifts small stones, and the pit still drops its sand. */
+const DOSE_g = 700;
+
+export function createCarefulMemory(goal_m: number, day_s: number): CarefulMemory {
   return {
+    goal_m,
+    day_s,
     patience: createPatience(),
     trail: createTrail(),
-    trouble: { since_s: -1, lifts: 0 },
+    trouble: createTrouble(),
+    progress: createProgress(),
     cautionsRead: 0,
     powderIn_g: 0,
+    dose_g: DOSE_g,
+    feltRod: 1,
+    stones_s: 0,
     sampledRod: 0,
     clearing_s: -1,
     clean_s: 0,

@@ -15,8 +15,9 @@ const CLEAN_frac = 0.06;
 const CLEAN_SLICK_frac = 0.25;
 const MEDIUM_SAND_CLASS = 3;
 const CLEAN_FOR_s = 15;
-/** No clearing lasts longer than this, s. */
+/** No clearing lasts longer than this, s, or than the grains' climb so many times. */
 const CLEAR_CAP_s = 420;
+const CLEAR_CAP_CLIMBS = 6;
 /** More rod than this above the mouth means that the new one is on, m. */
 const ROD_ON_m = 0.6;
 
@@ -49,7 +50,10 @@ export function clear(memory: CarefulMemory, senses: Senses): Deed | null {
   memory.clean_s = looksClean(returns) ? memory.clean_s + 1 : 0;
   const waited_s = senses.time_s - memory.clearing_s;
   const clean = memory.clean_s >= CLEAN_FOR_s && waited_s >= climb_s(senses) + CLEAN_FOR_s;
-  if ((clean || waited_s > CLEAR_CAP_s) && senses.hands.tasks.length === 0) {
+  if (
+    (clean || waited_s > Math.max(CLEAR_CAP_s, CLEAR_CAP_CLIMBS * climb_s(senses))) &&
+    senses.hands.tasks.length === 0
+  ) {
     memory.stopping = true;
     return stem.turning ? does('setTurning', { on: false }) : null;
   }
@@ -63,12 +67,13 @@ export function stopped(memory: CarefulMemory, senses: Senses, done: boolean): D
   if (busyWith(senses, 'addRod')) return null;
   if (stem.turning) return does('setTurning', { on: false });
   if (pump.throttle_frac > 0) return does('setThrottle', { throttle_frac: 0 });
-  if (done || stem.rodsLeft === 0) return mayTry(patience, senses, 'stopDrilling') ? does('stopDrilling') : null;
+  if (done) return mayTry(patience, senses, 'stopDrilling') ? does('stopDrilling') : null;
   if (stem.left_m > ROD_ON_m) {
     memory.stopping = false;
     memory.clearing_s = -1;
     return null;
   }
+  if (stem.rodsLeft === 0) return mayTry(patience, senses, 'stopDrilling') ? does('stopDrilling') : null;
   if (senses.returns.running || senses.hands.free < 2 || !mayTry(patience, senses, 'addRod')) return null;
   return does('addRod');
 }

@@ -14,4 +14,16 @@ export interface Crew {
   decide(senses: Senses): Deed | null;
 }
 
+/** What a crew is told before it starts: how deep the hole shall be, and how long the day is. */
+export interface Job {
+  readonly depth_m: number;
+  readonly time_s: number;
+}
+
+/** Three rods of 1.5 m, drilled to within a hand's breadth, in three hours. */
+export const THREE_RODS: Job = { depth_m: 4.4, time_s: 10800 };
+
+/** A crew drills a little deeper than asked, m; to the centimetre, as depths are sensed. */
+export const goalOf_m = (job: Job, margin_m: number): number => Math.round((job.depth_m + margin_m) * 100) * 0.01;
+
 export const does = (action: ActionName, payload: Deed['payload'] = {}): Deed => ({ action, payload });

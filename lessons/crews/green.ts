@@ -1,25 +1,44 @@
 // The green crew: all the weight on, no powder, flow off as soon as the rod is down, labels off the rod marks, cautions unread. What a beginner does.
 
 import type { Senses } from '$sim';
-import { does, type Crew, type Deed } from './crew';
+import { does, goalOf_m, THREE_RODS, type Crew, type Deed, type Job } from './crew';
+import { endHere, outOfPetrol } from './ending';
 import { busyWith, createPatience, mayTry, noticeRefusal, remember, type Patience } from './patience';
+import { createProgress, hopeless, keepProgress, type Progress } from './progress';
 
 export interface GreenMemory {
+  /** The job: depth to reach, m, and length of the day, s. */
+  goal_m: number;
+  day_s: number;
   patience: Patience;
+  progress: Progress;
   /** The flow is off for a rod change or for the end. */
   stopping: boolean;
   stuck_s: number;
+  gulping_s: number;
   sampled: number;
 }
 
-const GOAL_m = 4.42;
+const MARGIN_m = 0.02;
 const ROD_END_m = 0.05;
-/** Patience with a stem that will not move, s; and the hour at which the crew goes home, s. */
+/** Patience with a stem that will not move, s; and how long before the day is over the crew goes home, or leaves all behind, s. */
 const STUCK_GIVE_UP_s = 1200;
-const HOME_s = 9600;
+const HOME_BEFORE_s = 1200;
+const LEAVE_BEFORE_s = 600;
+/** So long must the pump gulp, s, before somebody looks at the strainer. */
+const GULPING_s = 90;
 
-export function createGreen(): Crew & { readonly memory: GreenMemory } {
-  const memory: GreenMemory = { patience: createPatience(), stopping: false, stuck_s: 0, sampled: 0 };
+export function createGreen(job: Job = THREE_RODS): Crew & { readonly memory: GreenMemory } {
+  const memory: GreenMemory = {
+    goal_m: goalOf_m(job, MARGIN_m),
+    day_s: job.time_s,
+    patience: createPatience(),
+    progress: createProgress(),
+    stopping: false,
+    stuck_s: 0,
+    gulping_s: 0,
+    sampled: 0,
+  };
   return { name: 'green', memory, decide: (senses) => remember(memory.patience, senses, decide(memory, senses)) };
 }
 
@@ -29,8 +48,12 @@ function decide(memory: GreenMemory, senses: Senses): Deed | null {
   const { stem, pump } = senses;
   const stuck = stem.pull === 'stuck';
   memory.stuck_s = stuck ? memory.stuck_s + 1 : 0;
-  if (memory.stuck_s > STUCK_GIVE_UP_s || senses.time_s > HOME_s + 600) return does('abandon');
-  if (senses.time_s > HOME_s) return finish(memory, senses);
+  keepProgress(memory.progress, senses);
+  if (memory.stuck_s > STUCK_GIVE_UP_s || senses.time_s > memory.day_s - LEAVE_BEFORE_s) return does('abandon');
+  if (hopeless(memory.progress, senses)) return does('abandon');
+  if (senses.time_s > memory.day_s - HOME_BEFORE_s) return endHere(memory.patience, senses);
+  const supply = outOfPetrol(memory.patience, senses) ?? pit(memory, senses);
+  if (supply !== undefined) return supply;
   if (!pump.primed) return prime(memory, senses);
   if (stuck) return pullHard(memory, senses);
   if (memory.stopping) return changeRod(memory, senses);
@@ -48,7 +71,7 @@ function prime(memory: GreenMemory, senses: Senses): Deed | null {
 
 function drill(memory: GreenMemory, senses: Senses): Deed | null {
   const { stem } = senses;
-  if (stem.left_m <= ROD_END_m || stem.bottom_m >= GOAL_m) {
+  if (stem.left_m <= ROD_END_m || stem.bottom_m >= memory.goal_m) {
     memory.stopping = true;
     return stem.feed_frac > 0 ? does('setFeed', { feed_frac: 0 }) : null;
   }
@@ -76,7 +99,7 @@ function changeRod(memory: GreenMemory, senses: Senses): Deed | null {
   if (busyWith(senses, 'addRod')) return null;
   if (stem.feed_frac > 0) return does('setFeed', { feed_frac: 0 });
   if (pump.throttle_frac > 0) return does('setThrottle', { throttle_frac: 0 });
-  if (stem.bottom_m >= GOAL_m) return finish(memory, senses);
+  if (stem.bottom_m >= memory.goal_m) return endHere(memory.patience, senses);
   if (stem.left_m > 0.6) {
     memory.stopping = false;
     return null;
@@ -100,9 +123,20 @@ function pullHard(memory: GreenMemory, senses: Senses): Deed | null {
     : null;
 }
 
-function finish(memory: GreenMemory, senses: Senses): Deed | null {
-  if (senses.stem.feed_frac > 0) return does('setFeed', { feed_frac: 0 });
-  if (senses.stem.turning) return does('setTurning', { on: false });
-  if (senses.pump.throttle_frac > 0) return does('setThrottle', { throttle_frac: 0 });
-  return mayTry(memory.patience, senses, 'stopDrilling') ? does('stopDrilling') : null;
+/** The pit is looked at only when it is nearly empty or runs over with sand, the strainer when the pump has gulped for long; then with the pump running. */
+function pit(memory: GreenMemory, senses: Senses): Deed | undefined {
+  const { patience } = memory;
+  memory.gulping_s = senses.pump.sound === 'gulping' ? memory.gulping_s + 1 : 0;
+  if (senses.hands.free < 1) return undefined;
+  if (senses.pit.look === 'empty' && senses.stock.water_L >= 100 && mayTry(patience, senses, 'addWater')) {
+    if (!busyWith(senses, 'addWater')) return does('addWater', { water_L: 100 });
+  }
+  if (senses.pit.heap === 'brimming' && mayTry(patience, senses, 'digOutPit')) {
+    if (!busyWith(senses, 'digOutPit')) return does('digOutPit', { chamber: 'settling', spoil_L: 60 });
+  }
+  if (memory.gulping_s > GULPING_s && mayTry(patience, senses, 'clearStrainer') && !busyWith(senses, 'clearStrainer')) {
+    memory.gulping_s = 0;
+    return does('clearStrainer');
+  }
+  return undefined;
 }

@@ -1,10 +1,15 @@
 // The crews by name. Each call makes a fresh one with an empty memory.
 
 import { createCareful } from './careful';
-import type { Crew } from './crew';
+import type { Crew, Job } from './crew';
 import { createGreen } from './green';
+import { createSteady } from './steady';
 
-const MAKERS: Readonly<Record<string, () => Crew>> = { green: createGreen, careful: createCareful };
+const MAKERS: Readonly<Record<string, (job?: Job) => Crew>> = {
+  green: createGreen,
+  steady: createSteady,
+  careful: createCareful,
+};
 
 export const CREWS: readonly string[] = Object.keys(MAKERS);
 
@@ -12,8 +17,9 @@ export function isCrewName(name: string): boolean {
   return Object.hasOwn(MAKERS, name);
 }
 
-export function createCrew(name: string): Crew {
+/** The job is what the crew is told; without one it is the three rods of the first lesson. */
+export function createCrew(name: string, job?: Job): Crew {
   const make = Object.hasOwn(MAKERS, name) ? MAKERS[name] : undefined;
   if (make === undefined) throw new RangeError(`There is no crew "${name}".`);
-  return make();
+  return make(job);
 }

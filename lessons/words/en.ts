@@ -3,7 +3,8 @@
 import { cli } from './en/cli';
 import { firstRods } from './en/firstRods';
 import { hazards } from './en/hazards';
+import { openHole } from './en/openHole';
 import { problems } from './en/problems';
 import { rubric } from './en/rubric';
 
-export const en = { ...firstRods, ...rubric, ...hazards, ...problems, ...cli } as const;
+export const en = { ...firstRods, ...openHole, ...rubric, ...hazards, ...problems, ...cli } as const;

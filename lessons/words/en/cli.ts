@@ -13,6 +13,8 @@ export const cli = {
   'cli.unknownSetting': 'There is no setting "{setting}". Settings: {settings}.',
   'cli.unknownLesson': 'There is no lesson "{lesson}". Lessons: {lessons}.',
   'cli.unknownCrew': 'There is no crew "{crew}". Crews: {crews}.',
+  'cli.practiceOnly': 'The lesson {lesson} takes no option {option}.',
+  'cli.badDepth': 'The depth must be a number of metres from {least_m} to {most_m}, not "{depth}".',
   'cli.cannotRead': 'The file "{file}" cannot be read.',
   'cli.cannotWrite': 'The file "{file}" cannot be written.',
   'cli.notReproduced': 'The run is not reproduced.',

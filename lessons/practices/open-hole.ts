@@ -1,0 +1,57 @@
+// The practice open-hole: a whole hole of the asked depth, on the ground of a setting and a seed. No score; it ends by an act or with the day.
+
+import type { Lesson } from '../schema';
+import type { Asked } from './asked';
+
+const ROD_m = 1.5;
+/** Usual height of a cell, m; a short hole has finer ones, so that some more than 40 stand over the bed at its full depth. */
+const CELL_m = 0.25;
+const CELLS_LEAST = 42;
+/** Fourteen hours of work, s. */
+const DAY_s = 50400;
+/** On hand for any depth, and for each metre: plenty, so that the ground decides. ASSUMED. */
+const WATER_L = 2000;
+const WATER_Lm = 100;
+const POWDER_kg = 4;
+const POWDER_kgm = 0.1;
+/** The engine burns 1.2 L an hour at most: a day's worth and a reserve. */
+const PETROL_L = 20;
+
+export function openHole({ depth_m, setting }: Asked): Lesson {
+  const rods = Math.ceil(depth_m / ROD_m);
+  return {
+    id: 'open-hole',
+    version: 1,
+    title: 'openHole.title',
+    outcomes: ['openHole.outcome.whole', 'openHole.outcome.giveUp'],
+    briefing: ['openHole.brief.job', 'openHole.brief.kit', 'openHole.brief.end'],
+    ground: { by: 'setting', setting },
+    kit: { dz_m: Math.min(CELL_m, depth_m / CELLS_LEAST) },
+    view: 'hole',
+    senses: ['returns', 'feel', 'funnel', 'stick', 'tray', 'stem', 'pump', 'pit', 'clock'],
+    gauges: [],
+    hands: ['stem', 'pump', 'pit', 'fluid', 'tray', 'well', 'book'],
+    opening: {
+      rods: 1,
+      // One rod to spare: the last one is never drilled down to its end.
+      rodsInAll: rods + 1,
+      starter_m: 0.3,
+      pit_L: 940,
+      primed: false,
+      water_L: WATER_L + WATER_Lm * depth_m,
+      powder_kg: POWDER_kg + POWDER_kgm * depth_m,
+      petrol_L: PETROL_L,
+      maxDepth_m: depth_m + ROD_m,
+    },
+    end: { rods, depth_m, cap_s: DAY_s },
+    faults: [],
+    pass_points: 100,
+    rubric: [],
+    hints: [],
+    cards: [],
+    hazards: ['turningStem', 'rods', 'petrol', 'electric', 'pits', 'powder'],
+    questions: [
+      { ask: 'openHole.ask.why', answers: ['openHole.ask.why.1', 'openHole.ask.why.2', 'openHole.ask.why.3'] },
+    ],
+  };
+}
