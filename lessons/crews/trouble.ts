@@ -28,6 +28,8 @@ export function createTrouble(): Trouble {
 /** The act against the trouble, null to wait for one under way, undefined when there is none. */
 export function troubleDeed(trouble: Trouble, patience: Patience, senses: Senses): Deed | null | undefined {
   const { stem, pump } = senses;
+  // The strainer is in somebody's hands: nothing that could start the flow.
+  if (busyWith(senses, 'clearStrainer')) return null;
   if (stem.pull === 'stuck') return workFree(patience, senses);
   if (trouble.strainerDue || pump.sound === 'gulping' || pump.sound === 'labouring') {
     const deed = strainer(trouble, patience, senses);
@@ -82,7 +84,7 @@ function unball(trouble: Trouble, patience: Patience, senses: Senses): Deed | nu
 
 /** The strainer is cleared with the flow stopped, so that no air gets in. When that did not help for long, sand is dug from round it. */
 function strainer(trouble: Trouble, patience: Patience, senses: Senses): Deed | null | undefined {
-  if (busyWith(senses, 'clearStrainer') || busyWith(senses, 'digOutPit')) return null;
+  if (busyWith(senses, 'digOutPit')) return null;
   const lately =
     !trouble.strainerDue && trouble.strainer_s >= 0 && senses.time_s - trouble.strainer_s < CLEARED_LATELY_s;
   if (lately) {
