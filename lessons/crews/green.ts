@@ -104,6 +104,7 @@ function changeRod(memory: GreenMemory, senses: Senses): Deed | null {
     memory.stopping = false;
     return null;
   }
+  if (stem.rodsLeft === 0) return endHere(memory.patience, senses);
   if (stem.turning) {
     // Hands go to the rod before the trigger is let go.
     if (memory.patience.refusals < 1 && hands.free >= 1) return does('addRod');

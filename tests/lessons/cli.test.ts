@@ -127,6 +127,61 @@ describe('play, replay, trace', () => {
   });
 });
 
+describe('open-hole', () => {
+  const play = (...more: string[]) =>
+    call('play', '--lesson', 'open-hole', '--crew', 'green', '--seed', '4', '--out', 'hole.json', ...more);
+
+  test('a whole hole of the asked depth has no score, is reproduced and traced', () => {
+    const played = play('--depth', '7.5', '--setting', 'coastal');
+    expect([played.code, played.err]).toEqual([0, '']);
+    expect(played.json).toMatchObject({ lesson: 'open-hole', score: null, categories: {} });
+    expect(played.json.outcome).toMatchObject({ key: 'outcome.depthReached', text: expect.stringContaining(' m ') });
+    expect(played.json.depth_m).toBeGreaterThanOrEqual(7.5);
+    expect(call('replay', 'hole.json')).toMatchObject({
+      code: 0,
+      err: '',
+      json: { reproduced: true, hash: played.json.hash, score: null },
+    });
+    const traced = call('trace', 'hole.json');
+    expect(traced).toMatchObject({ code: 0, json: { lesson: 'open-hole', reproduced: true } });
+    expect(Math.max(...(traced.json.series as Record<string, number[]>).depth_m!)).toBeGreaterThanOrEqual(7.5);
+  });
+
+  test('without options it is 20 m on the flood plain', () => {
+    expect(play()).toMatchObject({ code: 0 });
+    expect(JSON.parse(files.get('hole.json')!)).toMatchObject({ asked: { depth_m: 20, setting: 'flood-plain' } });
+  });
+
+  test('lessons lists it among the practices, not among the lessons', () => {
+    const { json } = call('lessons');
+    expect(json.practices).toEqual([{ id: 'open-hole', title: 'A whole hole' }]);
+    expect(JSON.stringify(json.lessons)).not.toContain('open-hole');
+  });
+
+  test.each([
+    ['2.9', '"2.9"'],
+    ['40.1', '"40.1"'],
+    ['-5', '"-5"'],
+    ['1e1', '"1e1"'],
+    ['deep', '"deep"'],
+  ])('a depth of %s is turned away', (depth, part) => {
+    expect(play(`--depth=${depth}`)).toMatchObject({ code: 2, out: '', err: expect.stringContaining(part) });
+  });
+
+  test('an unknown setting is turned away, and both options with another lesson', () => {
+    expect(play('--setting', 'moon')).toMatchObject({ code: 2, out: '', err: expect.stringContaining('"moon"') });
+    for (const [option, value] of [
+      ['--depth', '20'],
+      ['--setting', 'delta'],
+    ] as const)
+      expect(call('play', '--lesson', 'first-rods', '--crew', 'green', '--seed', '1', option, value)).toMatchObject({
+        code: 2,
+        out: '',
+        err: expect.stringContaining(option),
+      });
+  });
+});
+
 describe('bad input', () => {
   test.each([
     [[], 'Verbs:'],

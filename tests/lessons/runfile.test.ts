@@ -163,7 +163,7 @@ describe('an altered file is not reproduced', () => {
   };
 
   test('another score', () => {
-    expect(reasonOf({ claimed: { score: file.claimed.score - 0.1 } })).toBe('problem.file.otherScore');
+    expect(reasonOf({ claimed: { score: file.claimed.score! - 0.1 } })).toBe('problem.file.otherScore');
   });
   test('another hash, tick or seed', () => {
     expect(reasonOf({ hash: '0123456789abcdef' })).toBe('problem.file.otherHash');
