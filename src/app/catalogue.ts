@@ -4,5 +4,18 @@ import { addMessages } from '../words';
 
 addMessages(lessonWords);
 
-export { CATEGORY_OF, HAZARD_IDS, hazardWords, lessonById, LESSONS, type Lesson } from '$lessons';
-export { DEFAULT_KIT, type Kit } from '$sim';
+export {
+  askedOf,
+  CATEGORY_OF,
+  DEPTH_LIMITS_m,
+  HAZARD_IDS,
+  hazardWords,
+  isScored,
+  lessonById,
+  LESSONS,
+  practiceFor,
+  PRACTICES,
+  type Asked,
+  type Lesson,
+} from '$lessons';
+export { DEFAULT_KIT, SETTINGS, type Kit } from '$sim';

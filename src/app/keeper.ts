@@ -1,6 +1,6 @@
 // Keeps one run on the device: its run file, its line in the list, and its frozen state to go on from.
 // Saves never overlap: while one is being written the next waits, and of several that wait only the newest is written.
-import { grade, isOver, runFileOf, type Lesson, type RunFile } from '$lessons';
+import { grade, isOver, runFileOf, scoreOf, type Lesson, type RunFile } from '$lessons';
 import { snapshotOf, type Run } from '$sim';
 import { say, t } from '../words';
 import { device } from './device.svelte';
@@ -77,7 +77,8 @@ export class Keeper {
       const { saved, state } = this.#waiting;
       this.#waiting = null;
       const before = device.runs.find((one) => one.id === this.id);
-      if (saved.finished && !before?.finished) device.stand(saved.who, saved.lesson, saved.score ?? 0, saved.passed);
+      // A practice has no score, and so no place in a standing.
+      if (saved.score !== null && !before?.finished) device.stand(saved.who, saved.lesson, saved.score, saved.passed);
       await device.putRun(saved);
       if (!this.#stopped) await device.storage.put('states', state);
     }
@@ -101,7 +102,7 @@ export class Keeper {
   #line(run: Run): SavedRun {
     const { lesson, started_ms } = this.#about;
     const finished = isOver(run, lesson);
-    const graded = finished ? grade(run, lesson) : null;
+    const score = finished ? scoreOf(run, lesson) : null;
     return {
       id: this.id,
       who: this.who,
@@ -111,8 +112,8 @@ export class Keeper {
       saved_ms: Date.now(),
       depth_m: run.state.hole.depth_m,
       time_s: run.state.tick,
-      score: graded?.score ?? null,
-      passed: graded?.passed ?? false,
+      score,
+      passed: score !== null && grade(run, lesson).passed,
       finished,
       asked: this.#answers !== null,
       file: this.file(run),

@@ -1,6 +1,6 @@
 // Opens a run from outside: a file, a pasted text, a dropped file. Whatever is wrong comes back as a sentence's key,
 // and nothing of the present run is touched.
-import { grade, lessonById, readRunFile, replayFile, RUN_FILE_LIMIT, tooLarge, type RunFile } from '$lessons';
+import { grade, lessonOf, readRunFile, replayFile, RUN_FILE_LIMIT, scoreOf, tooLarge, type RunFile } from '$lessons';
 import type { Run } from '$sim';
 import { newId } from './chance';
 import { device } from './device.svelte';
@@ -38,8 +38,8 @@ function refused(problem: { problem: string; data: KeyedMessage['data'] }): Open
 }
 
 function savedRun(file: RunFile, run: Run): SavedRun {
-  const lesson = lessonById(file.lesson)!;
-  const graded = file.finished ? grade(run, lesson) : null;
+  const lesson = lessonOf(file)!;
+  const score = file.finished ? scoreOf(run, lesson) : null;
   return {
     id: newId(),
     who: file.who,
@@ -49,8 +49,8 @@ function savedRun(file: RunFile, run: Run): SavedRun {
     saved_ms: Date.now(),
     depth_m: run.state.hole.depth_m,
     time_s: file.ticks,
-    score: graded?.score ?? null,
-    passed: graded?.passed ?? false,
+    score,
+    passed: score !== null && grade(run, lesson).passed,
     finished: file.finished,
     asked: file.answers !== undefined,
     file: JSON.stringify(file),

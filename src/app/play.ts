@@ -1,5 +1,5 @@
 // Door of the playing part, which comes after the first screen: lessons with their words, and runs begun, gone on with, opened.
-import { lessonById, readRunFile, replayFile, scenarioOf, type Lesson, type Problem } from '$lessons';
+import { lessonOf, readRunFile, replayFile, scenarioOf, type Lesson, type Problem } from '$lessons';
 import { createRun, hashRun, restoreRun, type Run, type Snapshot } from '$sim';
 import { addMessages } from '../words';
 import { laterMessages } from '../words/later';
@@ -13,7 +13,7 @@ import { Session } from './session.svelte';
 addMessages(laterMessages);
 
 export { checkFile, openText, type Opened } from './openFile';
-export { grade, type Grade } from '$lessons';
+export { grade, isScored, outcomeOf, type Grade } from '$lessons';
 
 /** Begins a run of a lesson on the ground of a seed; the cautions read before enter its log. */
 export function begin(lesson: Lesson, seed: number, cautions: readonly string[]): void {
@@ -35,7 +35,7 @@ export async function goOn(saved: SavedRun): Promise<Problem | null> {
   if (current.keeper?.id === saved.id && current.session) return null;
   const read = readRunFile(saved.file);
   if (!read.ok) return read;
-  const lesson = lessonById(read.file.lesson)!;
+  const lesson = lessonOf(read.file)!;
   let run = read.otherVersion ? null : await fromState(saved, lesson, read.file);
   if (!run) {
     const replayed = replayFile(read.file);

@@ -1,4 +1,5 @@
 // What the device keeps, as plain records with an id each.
+import type { Asked } from '$lessons';
 import type { PictureName } from './pictures';
 
 /** Someone who learns on this device: a picture or a number, never a name. */
@@ -28,6 +29,7 @@ export interface SavedRun {
   readonly saved_ms: number;
   readonly depth_m: number;
   readonly time_s: number;
+  /** null until the run is finished, and always for a practice. */
   readonly score: number | null;
   readonly passed: boolean;
   readonly finished: boolean;
@@ -61,6 +63,8 @@ export interface Settings {
   /** Who is learning now, and the run being played or looked at. */
   readonly learner: string | null;
   readonly run: string | null;
+  /** What was last asked of each practice, by its id. */
+  readonly orders: Readonly<Record<string, Asked>>;
 }
 
 export const FIRST_SETTINGS: Settings = {
@@ -72,4 +76,5 @@ export const FIRST_SETTINGS: Settings = {
   letters: 'on',
   learner: null,
   run: null,
+  orders: {},
 };

@@ -3,7 +3,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { answerAll, expect, finishedRunFile, goTo, lookBack, test } from './app';
 
-const PLACES = ['', 'brief/first-rods', 'runs', 'help', 'about', 'debrief', 'nowhere'] as const;
+const PLACES = ['', 'brief/first-rods', 'brief/open-hole', 'runs', 'help', 'about', 'debrief', 'nowhere'] as const;
 const THEMES = ['Paper', 'Night', 'Sun or projector'] as const;
 
 async function faults(page: Page): Promise<string[]> {

@@ -4,7 +4,7 @@ export const openHole = {
   'openHole.title': 'A whole hole',
   'openHole.outcome.whole': 'You drill a whole hole of the asked depth.',
   'openHole.outcome.giveUp': 'You know when a hole is to be given up.',
-  'openHole.brief.job': 'Drill to the asked depth. There is no score.',
+  'openHole.brief.job': 'Drill a hole {depth_m} m deep. There is no score.',
   'openHole.brief.kit': 'Rods, water, powder and petrol for the day are on hand.',
   'openHole.brief.end': 'Stop drilling when you are deep enough, or give the hole up.',
   'openHole.ask.why': 'Why did the hole end where it did?',

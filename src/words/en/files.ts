@@ -6,6 +6,7 @@ export const files = {
   'runs.list': 'Runs on this device',
   'runs.inProgress': 'not finished',
   'runs.waits': 'waits for its debrief',
+  'runs.noPoints': 'practice, without points',
   'runs.points': { one: '{n:1} point', other: '{n:1} points' },
   'runs.passedPoints': { one: 'passed, {n:1} point', other: 'passed, {n:1} points' },
   'runs.depth': '{depth_m:1} m deep',

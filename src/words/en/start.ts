@@ -48,6 +48,10 @@ export const start = {
   'lessons.passed': { one: 'passed with {score:1} points, {n} try', other: 'passed with {score:1} points, {n} tries' },
   'lessons.more': 'More lessons follow.',
 
+  'practices.title': 'Practice',
+  'practices.lead': 'As often as you like. Nobody gives points.',
+  'practices.toOrder': 'You choose how deep and in what country.',
+
   'latest.title': 'Saved runs',
   'latest.none': 'No run is saved yet.',
   'latest.count': { one: '{n} run is saved on this device.', other: '{n} runs are saved on this device.' },
