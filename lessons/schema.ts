@@ -37,6 +37,7 @@ const NOTICED = {
   tight: true,
   stuck: true,
   freed: true,
+  stemOut: true,
   balled: true,
   unballed: true,
   bitRefused: true,
@@ -53,7 +54,7 @@ const NOTICED = {
   drillingStopped: true,
   taskDone: true,
   ended: true,
-} as const satisfies Record<Exclude<EventName, 'layerChanged'>, true>;
+} as const satisfies Record<Exclude<EventName, 'layerChanged' | 'sloughing' | 'holeClosed'>, true>;
 const NOTICED_EVENTS = Object.keys(NOTICED) as (keyof typeof NOTICED)[];
 
 export const VIEW_LEVELS = ['open', 'hole', 'blind'] as const;

@@ -13,17 +13,19 @@ export const READY_SOAKED_frac = 0.9;
 export const THIN_DOSE_ratio = 0.4;
 export const SPENT_frac = 0.75;
 
+function stemLooks(s: Signals): StemMode {
+  if (s.stuck) return 'stuck';
+  if (s.tight) return 'tight';
+  if (s.out) return 'out';
+  return s.turning ? (s.onBottom ? 'onBottom' : 'turning') : 'hanging';
+}
+
+/** A stem goes tight before it is stuck, and hangs between tight and out: what happens at once takes two seconds. */
 function stemWanted(now: StemMode, s: Signals): MachineEvent | null {
   if (now === 'stuck') return s.stuck ? null : 'stemFreed';
-  const wanted: StemMode = s.stuck
-    ? 'stuck'
-    : s.tight
-      ? 'tight'
-      : s.turning && s.onBottom
-        ? 'onBottom'
-        : s.turning
-          ? 'turning'
-          : 'hanging';
+  let wanted = stemLooks(s);
+  if (wanted === 'stuck' && now !== 'tight') wanted = 'tight';
+  if ((wanted === 'tight' && now === 'out') || (wanted === 'out' && now === 'tight')) wanted = 'hanging';
   if (wanted === now) return null;
   switch (wanted) {
     case 'stuck':
@@ -34,6 +36,8 @@ function stemWanted(now: StemMode, s: Signals): MachineEvent | null {
       return 'stemOnBottom';
     case 'turning':
       return 'stemTurns';
+    case 'out':
+      return 'stemOut';
     default:
       return 'stemHangs';
   }
@@ -65,15 +69,24 @@ function returnsWanted(now: MachineValue['returns'], s: Signals): MachineEvent |
   const full = FULL_frac + (now === 'full' ? -SLACK_frac : SLACK_frac);
   const wanted = share < lost ? 'none' : share > full ? 'full' : 'partial';
   if (wanted === now) return null;
-  return wanted === 'none' ? 'returnsNone' : wanted === 'full' ? 'returnsFull' : 'returnsPartial';
+  // The stream swells before it is full.
+  if (wanted === 'none') return 'returnsNone';
+  return wanted === 'full' && now === 'partial' ? 'returnsFull' : 'returnsPartial';
+}
+
+function holeWanted(now: MachineValue['hole'], s: Signals): MachineEvent | null {
+  if (s.holeClosed) return now === 'closed' ? null : 'holeCloses';
+  if (s.sloughing) return now === 'sloughing' ? null : 'holeSloughs';
+  return now === 'standing' ? null : 'holeStands';
 }
 
 function fluidWanted(now: MachineValue['fluid'], s: Signals): MachineEvent | null {
   if (now === 'water' || now === 'spent') return s.powder && s.soaked_frac < READY_SOAKED_frac ? 'powderIn' : null;
-  if (s.rotted_frac > SPENT_frac) return 'fluidSpent';
   if (s.soaked_frac < READY_SOAKED_frac - SLACK_frac) return now === 'soaking' ? null : 'powderIn';
   if (s.soaked_frac < READY_SOAKED_frac) return null;
   const limit = THIN_DOSE_ratio + (now === 'thin' ? SLACK_frac : -SLACK_frac);
+  // Thin for want of powder, or because what was put in has rotted.
+  if (s.dose_ratio < limit && s.rotted_frac > SPENT_frac) return 'fluidSpent';
   if (s.dose_ratio < limit) return now === 'thin' ? null : 'fluidThinned';
   return now === 'ready' ? null : 'powderSoaked';
 }
@@ -86,6 +99,8 @@ export function edgesInto(out: MachineEvent[], value: MachineValue, s: Signals):
   if (value.job === 'siteSetup' && s.turning) out[count++] = 'firstTurn';
   const stem = stemWanted(value.stem, s);
   if (stem) out[count++] = stem;
+  const hole = holeWanted(value.hole, s);
+  if (hole) out[count++] = hole;
   const returns = returnsWanted(value.returns, s);
   if (returns) out[count++] = returns;
   const fluid = fluidWanted(value.fluid, s);

@@ -4,8 +4,8 @@ import { initialTransition, setup, transition, type AnyMachineSnapshot } from 'x
 
 export type JobMode = 'siteSetup' | 'drilling' | 'pullingOut' | 'abandoned';
 export type PumpMode = 'stopped' | 'priming' | 'running' | 'starved' | 'blocked';
-export type StemMode = 'hanging' | 'turning' | 'onBottom' | 'tight' | 'stuck';
-export type HoleMode = 'standing';
+export type StemMode = 'hanging' | 'turning' | 'onBottom' | 'tight' | 'stuck' | 'out';
+export type HoleMode = 'standing' | 'sloughing' | 'closed';
 export type ReturnsMode = 'none' | 'partial' | 'full';
 export type FluidMode = 'water' | 'soaking' | 'ready' | 'thin' | 'spent';
 
@@ -21,6 +21,7 @@ export interface MachineValue {
 export const MACHINE_EVENTS = [
   'firstTurn',
   'stopDrilling',
+  'moveOn',
   'giveUp',
   'primeBegins',
   'primeEnds',
@@ -35,6 +36,10 @@ export const MACHINE_EVENTS = [
   'stemTight',
   'stemStuck',
   'stemFreed',
+  'stemOut',
+  'holeStands',
+  'holeSloughs',
+  'holeCloses',
   'returnsNone',
   'returnsPartial',
   'returnsFull',
@@ -51,8 +56,9 @@ const stemArrows = {
   stemOnBottom: 'onBottom',
   stemTight: 'tight',
   stemStuck: 'stuck',
+  stemOut: 'out',
 } as const;
-const { stemHangs, stemTurns, stemOnBottom, stemTight, stemStuck } = stemArrows;
+const { stemHangs, stemTurns, stemOnBottom, stemTight, stemStuck, stemOut } = stemArrows;
 
 export const drillingMachine = setup({ types: { events: {} as { type: MachineEvent } } }).createMachine({
   id: 'hole',
@@ -62,7 +68,7 @@ export const drillingMachine = setup({ types: { events: {} as { type: MachineEve
       initial: 'siteSetup',
       states: {
         siteSetup: { on: { firstTurn: 'drilling', stopDrilling: 'pullingOut', giveUp: 'abandoned' } },
-        drilling: { on: { stopDrilling: 'pullingOut', giveUp: 'abandoned' } },
+        drilling: { on: { moveOn: 'siteSetup', stopDrilling: 'pullingOut', giveUp: 'abandoned' } },
         pullingOut: { on: { giveUp: 'abandoned' } },
         abandoned: {},
       },
@@ -80,18 +86,26 @@ export const drillingMachine = setup({ types: { events: {} as { type: MachineEve
     stem: {
       initial: 'hanging',
       states: {
-        hanging: { on: { stemTurns, stemOnBottom, stemTight, stemStuck } },
-        turning: { on: { stemHangs, stemOnBottom, stemTight, stemStuck } },
-        onBottom: { on: { stemHangs, stemTurns, stemTight, stemStuck } },
+        hanging: { on: { stemTurns, stemOnBottom, stemTight, stemOut } },
+        turning: { on: { stemHangs, stemOnBottom, stemTight, stemOut } },
+        onBottom: { on: { stemHangs, stemTurns, stemTight, stemOut } },
         tight: { on: { stemHangs, stemTurns, stemOnBottom, stemStuck } },
         stuck: { on: { stemFreed: 'hanging' } },
+        out: { on: { stemHangs, stemTurns, stemOnBottom } },
       },
     },
-    hole: { initial: 'standing', states: { standing: {} } },
+    hole: {
+      initial: 'standing',
+      states: {
+        standing: { on: { holeSloughs: 'sloughing', holeCloses: 'closed' } },
+        sloughing: { on: { holeStands: 'standing', holeCloses: 'closed' } },
+        closed: { on: { holeStands: 'standing', holeSloughs: 'sloughing' } },
+      },
+    },
     returns: {
       initial: 'none',
       states: {
-        none: { on: { returnsPartial: 'partial', returnsFull: 'full' } },
+        none: { on: { returnsPartial: 'partial' } },
         partial: { on: { returnsNone: 'none', returnsFull: 'full' } },
         full: { on: { returnsNone: 'none', returnsPartial: 'partial' } },
       },

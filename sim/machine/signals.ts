@@ -14,6 +14,11 @@ export interface Signals {
   tight: boolean;
   /** Past the stall torque or the pull limit. */
   stuck: boolean;
+  /** The bit is out of the hole, at the mouth or above it. */
+  out: boolean;
+  /** Somewhere the wall is falling in; somewhere the hole has closed. */
+  sloughing: boolean;
+  holeClosed: boolean;
   /** Share of the pump's flow that comes back at the mouth. */
   returns_frac: number;
   flowing: boolean;

@@ -97,6 +97,9 @@ export const EVENT_NAMES = [
   'tight',
   'stuck',
   'freed',
+  'stemOut',
+  'sloughing',
+  'holeClosed',
   'balled',
   'unballed',
   'bitRefused',
@@ -118,4 +121,4 @@ export const EVENT_NAMES = [
 export type EventName = (typeof EVENT_NAMES)[number];
 
 /** Events that a crew cannot notice; they serve the instructor and the debrief only. */
-export const HIDDEN_EVENTS: readonly EventName[] = ['layerChanged'];
+export const HIDDEN_EVENTS: readonly EventName[] = ['layerChanged', 'sloughing', 'holeClosed'];

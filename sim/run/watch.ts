@@ -22,6 +22,8 @@ const BALLED_frac = 0.5;
 const UNBALLED_frac = 0.2;
 /** The pit counts as low when this share of its depth stands empty. ASSUMED. */
 const PIT_LOW_frac = 0.5;
+/** The bit counts as out of the hole within this of the ground level, m. */
+const OUT_m = 0.01;
 /** The last centimetre of a rod belongs to the clamp, m. */
 const ROD_DOWN_m = 0.01;
 
@@ -79,6 +81,7 @@ function readSignals(run: Run): void {
   signals.strainerShut = pit.blockage_frac > (machine.pump === 'blocked' ? OPEN_AGAIN_frac : BLOCKED_frac);
   signals.turning = stem.turning && !stem.stalled;
   signals.onBottom = onBottom(state);
+  signals.out = stem.bit_m <= OUT_m;
   const torque_ratio = stem.turning ? stem.torque_Nm / scenario.kit.stallTorque_Nm : 0;
   const drag_ratio = dragShareNow(run);
   signals.stuck = drag_ratio > 1 && stem.motion_m === 0;
@@ -103,6 +106,11 @@ function tellChange(run: Run, before: MachineValue): void {
   if (machine.stem !== before.stem) {
     if (machine.stem === 'tight') told.push('tight');
     if (machine.stem === 'stuck') told.push('stuck');
+    if (machine.stem === 'out') told.push('stemOut');
+  }
+  if (machine.hole !== before.hole) {
+    if (machine.hole === 'sloughing') told.push('sloughing');
+    if (machine.hole === 'closed') told.push('holeClosed');
   }
   if (machine.fluid !== before.fluid && before.fluid === 'soaking' && machine.fluid !== 'spent') told.push('soaked');
   if (machine.returns !== before.returns && flowing(run.state)) {

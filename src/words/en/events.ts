@@ -17,6 +17,7 @@ export const events = {
   'event.tight': 'The stem goes tight.',
   'event.stuck': 'The stem is stuck.',
   'event.freed': 'The stem is free again.',
+  'event.stemOut': 'The bit is out of the hole.',
   'event.balled': 'The bit feels packed with clay.',
   'event.unballed': 'The bit is clean again.',
   'event.bitRefused': 'The bit takes no bite here.',
