@@ -31,6 +31,7 @@ export const workHands = {
   'work.task.digOutPit': 'Digging out',
   'work.task.clearStrainer': 'Clearing the strainer',
   'work.task.setStrainer': 'Setting the strainer',
+  'work.task.abandon': 'Filling the hole up',
   'work.crew.task': '{task:word}: {left_s:duration} left',
 
   'work.turn': 'Turn',
