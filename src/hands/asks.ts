@@ -16,6 +16,8 @@ export interface AmountAsk {
   readonly start: number;
   readonly min: number;
   readonly max: number;
+  /** Asked only where this choice has been made. */
+  readonly when?: { readonly field: string; readonly is: readonly string[] };
 }
 
 export interface ChoiceAsk {
@@ -29,8 +31,9 @@ export interface Ask {
   readonly action: ActionName;
   readonly heading: MessageKey;
   readonly say?: MessageKey;
-  readonly choice?: ChoiceAsk;
-  readonly amount?: AmountAsk;
+  readonly choices?: readonly ChoiceAsk[];
+  /** Of several with the same field, at most one is asked at a time. */
+  readonly amounts?: readonly AmountAsk[];
   /** Fields of the payload that are not asked. */
   readonly fixed?: Readonly<Record<string, string | number>>;
   readonly confirm: MessageKey;
@@ -64,108 +67,118 @@ export const ASKS = {
   lift: {
     action: 'lift',
     heading: 'work.ask.lift.heading',
-    amount: amount('lift', stemLength),
-    choice: speed,
+    amounts: [amount('lift', stemLength)],
+    choices: [speed],
     confirm: 'work.ask.lift.do',
   },
   lower: {
     action: 'lower',
     heading: 'work.ask.lower.heading',
-    amount: amount('lower', stemLength),
-    choice: speed,
+    amounts: [amount('lower', stemLength)],
+    choices: [speed],
     confirm: 'work.ask.lower.do',
   },
   removeRod: {
     action: 'removeRod',
     heading: 'work.ask.removeRod.heading',
     say: 'work.ask.removeRod.say',
-    choice: speed,
+    choices: [speed],
     confirm: 'work.ask.removeRod.do',
   },
   workStem: {
     action: 'workStem',
     heading: 'work.ask.workStem.heading',
     say: 'work.ask.workStem.say',
-    amount: amount('workStem', { field: 'time_s', unit: 's', step: 10, chips: [30, 60, 120, 300], start: 60 }),
+    amounts: [amount('workStem', { field: 'time_s', unit: 's', step: 10, chips: [30, 60, 120, 300], start: 60 })],
     confirm: 'work.ask.workStem.do',
   },
   addWater: {
     action: 'addWater',
     heading: 'work.ask.addWater.heading',
-    amount: amount('addWater', { field: 'water_L', unit: 'L', step: 5, chips: [20, 50, 100, 200], start: 50 }),
+    amounts: [amount('addWater', { field: 'water_L', unit: 'L', step: 5, chips: [20, 50, 100, 200], start: 50 })],
     confirm: 'work.ask.addWater.do',
   },
   digOut: {
     action: 'digOutPit',
     heading: 'work.ask.digOut.heading',
     say: 'work.ask.digOut.say',
-    choice: {
-      field: 'chamber',
-      label: 'work.ask.digOut.chamber',
-      options: [
-        { value: 'settling', label: 'work.ask.digOut.settling' },
-        { value: 'suction', label: 'work.ask.digOut.suction' },
-      ],
-      start: 'settling',
-    },
-    amount: amount('digOutPit', { field: 'spoil_L', unit: 'L', step: 5, chips: [10, 20, 50, 100], start: 20 }),
+    choices: [
+      {
+        field: 'chamber',
+        label: 'work.ask.digOut.chamber',
+        options: [
+          { value: 'settling', label: 'work.ask.digOut.settling' },
+          { value: 'suction', label: 'work.ask.digOut.suction' },
+        ],
+        start: 'settling',
+      },
+    ],
+    amounts: [amount('digOutPit', { field: 'spoil_L', unit: 'L', step: 5, chips: [10, 20, 50, 100], start: 20 })],
     confirm: 'work.ask.digOut.do',
   },
   setStrainer: {
     action: 'setStrainer',
     heading: 'work.ask.setStrainer.heading',
     say: 'work.ask.setStrainer.say',
-    amount: amount('setStrainer', {
-      field: 'height_m',
-      unit: 'm',
-      step: 0.05,
-      chips: [0, 0.1, 0.2, 0.3, 0.5],
-      start: 0.2,
-    }),
+    amounts: [
+      amount('setStrainer', {
+        field: 'height_m',
+        unit: 'm',
+        step: 0.05,
+        chips: [0, 0.1, 0.2, 0.3, 0.5],
+        start: 0.2,
+      }),
+    ],
     confirm: 'work.ask.setStrainer.do',
   },
   addPowder: {
     action: 'addAdditive',
     heading: 'work.ask.addPowder.heading',
     say: 'work.ask.addPowder.say',
-    amount: amount('addAdditive', {
-      field: 'mass_g',
-      unit: 'g',
-      step: 50,
-      chips: [100, 200, 500, 1000],
-      start: 100,
-    }),
-    choice: {
-      field: 'manner',
-      label: 'work.ask.addPowder.manner',
-      options: [
-        { value: 'sprinkled', label: 'work.ask.addPowder.sprinkled' },
-        { value: 'dumped', label: 'work.ask.addPowder.dumped' },
-      ],
-      start: 'sprinkled',
-    },
+    amounts: [
+      amount('addAdditive', {
+        field: 'mass_g',
+        unit: 'g',
+        step: 50,
+        chips: [100, 200, 500, 1000],
+        start: 100,
+      }),
+    ],
+    choices: [
+      {
+        field: 'manner',
+        label: 'work.ask.addPowder.manner',
+        options: [
+          { value: 'sprinkled', label: 'work.ask.addPowder.sprinkled' },
+          { value: 'dumped', label: 'work.ask.addPowder.dumped' },
+        ],
+        start: 'sprinkled',
+      },
+    ],
     fixed: { additive: 'polymer' },
     confirm: 'work.ask.addPowder.do',
   },
   stir: {
     action: 'stir',
     heading: 'work.ask.stir.heading',
-    amount: amount('stir', { field: 'time_s', unit: 's', step: 10, chips: [30, 60, 120, 300], start: 60 }),
+    amounts: [amount('stir', { field: 'time_s', unit: 's', step: 10, chips: [30, 60, 120, 300], start: 60 })],
     confirm: 'work.ask.stir.do',
   },
   catchSample: {
     action: 'catchSample',
     heading: 'work.ask.catchSample.heading',
     say: 'work.ask.catchSample.say',
-    amount: amount('catchSample', {
-      field: 'label_m',
-      label: 'work.ask.catchSample.label',
-      unit: 'm',
-      step: 0.1,
-      bigStep: 0.5,
-      chips: [],
-      start: 0,
-    }),
+    amounts: [
+      amount('catchSample', {
+        field: 'label_m',
+        label: 'work.ask.catchSample.label',
+        unit: 'm',
+        step: 0.1,
+        bigStep: 0.5,
+        chips: [],
+        start: 0,
+      }),
+    ],
     confirm: 'work.ask.catchSample.do',
   },
   stopDrilling: {
@@ -184,15 +197,28 @@ export const ASKS = {
 
 export type AskId = keyof typeof ASKS;
 
-/** The payload of an ask from what was chosen. Amounts are rounded to the step, so that 0.1 + 0.2 is 0.3. */
-export function payloadOf(
-  ask: Ask,
-  amountValue: number,
-  choiceValue: string | number,
-): Record<string, string | number> {
+/** What is set in an open question, by field. */
+export type Values = Readonly<Record<string, string | number>>;
+
+/** The amounts that are asked with these choices made. */
+export function amountsAsked(ask: Ask, values: Values): readonly AmountAsk[] {
+  return (ask.amounts ?? []).filter(({ when }) => !when || when.is.includes(String(values[when.field])));
+}
+
+/** What an ask is set to before anything is touched. */
+export function firstValues(ask: Ask): Record<string, string | number> {
+  const values: Record<string, string | number> = { ...ask.fixed };
+  for (const choice of ask.choices ?? []) values[choice.field] = choice.start;
+  for (const asked of amountsAsked(ask, values)) values[asked.field] = asked.start;
+  return values;
+}
+
+/** The payload of an ask from what was set. Amounts are rounded to the step, so that 0.1 + 0.2 is 0.3. */
+export function payloadOf(ask: Ask, values: Values): Record<string, string | number> {
   const payload: Record<string, string | number> = { ...ask.fixed };
-  if (ask.amount) payload[ask.amount.field] = stepped(amountValue, ask.amount);
-  if (ask.choice) payload[ask.choice.field] = choiceValue;
+  for (const choice of ask.choices ?? []) payload[choice.field] = values[choice.field] ?? choice.start;
+  for (const asked of amountsAsked(ask, payload))
+    payload[asked.field] = stepped(Number(values[asked.field] ?? asked.start), asked);
   return payload;
 }
 

@@ -1,7 +1,7 @@
 // The questions before an act: whatever can be set, the run understands.
 import { describe, expect, it } from 'vitest';
 import { malformedIn } from '$sim';
-import { ASKS, payloadOf, stepped, type Ask } from '../../../src/hands/asks';
+import { amountsAsked, ASKS, firstValues, payloadOf, stepped, type Ask, type Values } from '../../../src/hands/asks';
 import { nextShare } from '../../../src/hands/stepper';
 import { addMessages, hasMessage } from '../../../src/words';
 import { laterMessages } from '../../../src/words/later';
@@ -9,23 +9,44 @@ import { laterMessages } from '../../../src/words/later';
 addMessages(laterMessages);
 
 const asks = Object.entries(ASKS) as [string, Ask][];
+const labels = (asked: readonly { label: string }[] | undefined): string[] => (asked ?? []).map(({ label }) => label);
+
+/** Every way to choose in a question. */
+function choicesOf(ask: Ask): Values[] {
+  return (ask.choices ?? []).reduce<Values[]>(
+    (ways, choice) => ways.flatMap((way) => choice.options.map(({ value }) => ({ ...way, [choice.field]: value }))),
+    [firstValues(ask)],
+  );
+}
 
 describe('the questions before an act', () => {
   it('make well-formed payloads from every choice, chip and limit', () => {
     for (const [id, ask] of asks) {
-      const amounts = ask.amount ? [ask.amount.start, ask.amount.min, ask.amount.max, ...ask.amount.chips] : [0];
-      const choices = ask.choice ? ask.choice.options.map((option) => option.value) : [''];
-      for (const amount of amounts)
-        for (const choice of choices)
-          expect(malformedIn(ask.action, payloadOf(ask, amount, choice)), `${id} ${amount} ${choice}`).toBeNull();
+      expect(malformedIn(ask.action, payloadOf(ask, firstValues(ask))), id).toBeNull();
+      for (const values of choicesOf(ask))
+        for (const asked of amountsAsked(ask, values))
+          for (const amount of [asked.start, asked.min, asked.max, ...asked.chips])
+            expect(
+              malformedIn(ask.action, payloadOf(ask, { ...values, [asked.field]: amount })),
+              `${id} ${JSON.stringify(values)} ${asked.field} ${amount}`,
+            ).toBeNull();
     }
+  });
+
+  it('ask for each amount at most once, whatever is chosen', () => {
+    for (const [id, ask] of asks)
+      for (const values of choicesOf(ask)) {
+        const fields = amountsAsked(ask, values).map((asked) => asked.field);
+        expect([id, new Set(fields).size]).toEqual([id, fields.length]);
+      }
   });
 
   it('have words for all they say', () => {
     for (const [id, ask] of asks) {
-      const keys = [ask.heading, ask.say, ask.confirm, ask.amount?.label, ask.choice?.label];
+      const keys = [ask.heading, ask.say, ask.confirm, ...labels(ask.amounts), ...labels(ask.choices)];
       for (const key of keys) if (key) expect(hasMessage(key), `${id}: ${key}`).toBe(true);
-      for (const option of ask.choice?.options ?? []) expect(hasMessage(option.label)).toBe(true);
+      for (const choice of ask.choices ?? [])
+        for (const option of choice.options) expect(hasMessage(option.label), option.label).toBe(true);
     }
   });
 
