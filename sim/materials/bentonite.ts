@@ -28,3 +28,6 @@ export const BENTONITE = {
 
 /** Share of the bentonite that stays in lumps when a bag is dumped in one go; lumps sink and act as plain clay. ASSUMED: half. */
 export const BENTONITE_LUMPS_WHEN_DUMPED_frac = 0.5;
+
+/** Salt in the water, g/L, that leaves half of the swollen bentonite working: about 1 %. ASSUMED. */
+export const SALT_HALVES_gL = 8;
