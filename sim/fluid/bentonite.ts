@@ -58,7 +58,7 @@ const HIGH_LOG = ln(HIGH_SHEAR_1s);
  * n = .68 - .53 ln(c/40) within .35..1; the two stresses are added at .1 and 3000 1/s, and one power law is drawn through both.
  * Nothing changes without bentonite, nothing jumps, and between those shear rates no fluid gets thinner with more (ASSUMED:
  * clay and polymer do not act on each other). bentonite_gL 0-150; higher stays finite.
- * Worked value: water (.00089, 1) and 64 g/L -> K .7849, n .4340.
+ * Worked value: water (.00089, 1) and 64 g/L -> K .7965, n .4409.
  */
 export function addBentonite(fluid: Rheology, bentonite_gL: number): void {
   if (!(bentonite_gL > 0)) return;

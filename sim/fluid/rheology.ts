@@ -1,8 +1,9 @@
-// How thick the fluid is: power-law K and n from soaked polymer, suspended fines and temperature.
+// How thick the fluid is: power-law K and n from soaked polymer, swollen bentonite, suspended fines and temperature.
 import { clamp } from '../numeric/curve';
 import { exp, ln } from '../numeric/functions';
 import { POLYMER } from '../materials/polymer';
 import { waterViscosity_Pas } from '../materials/water';
+import { addBentonite } from './bentonite';
 
 /** Power law: shear stress = K (shear rate)^n. */
 export interface Rheology {
@@ -28,10 +29,11 @@ export function finesThickening_ratio(fines_frac: number): number {
 
 /**
  * Writes K and n of the fluid into out.
- * soaked_gL: soaked polymer per litre, 0-10 (higher values stay finite). bentonite_gL: not reckoned with yet. fines_frac: volume
- * fraction of suspended clay and silt.
+ * soaked_gL: soaked polymer per litre, 0-10 (higher values stay finite). bentonite_gL: swollen bentonite that salt has left
+ * alone, 0-150. fines_frac: volume fraction of suspended clay and silt.
  * temperature_C: 0-40. The polymer's own part is Kp = .05 c^1.8 and n_p = .72 - .12 ln c within .35..1 at 25 C; it joins water as
  *   K = (mu(T)/mu(25)) (mu(25) + Kp) fines,   n = 1 - s (1 - n_p),   s = Kp/(mu(25) + Kp),
+ * then bentonite's stress is added (bentonite.ts) before temperature and fines scale K,
  * so that c = 0 is exactly water (n = 1), nothing jumps, K rises and n falls with the dose, and the viscosity at any shear
  * rate up to 5e4 1/s never falls with the dose. Polymer law and join ASSUMED (calibration between guar and xanthan).
  * Worked value: 1.3 g/L, no fines, 25 C -> K .08107, n .6919.
@@ -39,22 +41,33 @@ export function finesThickening_ratio(fines_frac: number): number {
 export function rheologyInto(
   out: Rheology,
   soaked_gL: number,
-  _bentonite_gL: number,
+  bentonite_gL: number,
   fines_frac: number,
   temperature_C: number,
 ): Rheology {
-  const thin = waterViscosity_Pas(temperature_C) * finesThickening_ratio(fines_frac);
-  if (!(soaked_gL > 0)) {
-    out.K_Pasn = thin;
+  const thin_Pas = waterViscosity_Pas(temperature_C) * finesThickening_ratio(fines_frac);
+  if (!(soaked_gL > 0) && !(bentonite_gL > 0)) {
+    out.K_Pasn = thin_Pas;
     out.n_ratio = 1;
     return out;
+  }
+  polymerInto(out, soaked_gL);
+  addBentonite(out, bentonite_gL);
+  out.K_Pasn *= thin_Pas / REFERENCE_Pas;
+  return out;
+}
+
+/** Water with polymer at the temperature of the laws. */
+function polymerInto(out: Rheology, soaked_gL: number): void {
+  if (!(soaked_gL > 0)) {
+    out.K_Pasn = REFERENCE_Pas;
+    out.n_ratio = 1;
+    return;
   }
   // One logarithm serves both laws: c^1.8 is exp(1.8 ln c).
   const logDose = ln(soaked_gL);
   const polymer_Pasn = POLYMER.consistency_1gL * exp(POLYMER.power * logDose);
   const index = clamp(POLYMER.index_1gL - POLYMER.indexFall * logDose, POLYMER.indexLeast, 1);
-  const whole_Pasn = REFERENCE_Pas + polymer_Pasn;
-  out.K_Pasn = (thin / REFERENCE_Pas) * whole_Pasn;
-  out.n_ratio = 1 - (polymer_Pasn / whole_Pasn) * (1 - index);
-  return out;
+  out.K_Pasn = REFERENCE_Pas + polymer_Pasn;
+  out.n_ratio = 1 - (polymer_Pasn / out.K_Pasn) * (1 - index);
 }

@@ -1,13 +1,15 @@
-// Powder soaks, soaked polymer rots. The shares of one tick depend on the temperature only: compute them once, then a tick
+// Powder soaks, soaked polymer rots, bentonite swells. The shares of one tick depend on the temperature only: compute them once, then a tick
 // costs a few multiplications per store.
 import { expm1, ln, pow } from '../numeric/functions';
 import { POLYMER } from '../materials/polymer';
-import { SOAKED, SOAKING } from './substances';
+import { swellTime_s } from './bentonite';
+import { BENTONITE, SOAKED, SOAKING, SWELLING } from './substances';
 
-/** Shares of the soaking and of the soaked part that change in one tick. */
+/** Shares of the soaking, of the soaked and of the swelling part that change in one tick. */
 export interface TickShares {
   soak_frac: number;
   rot_frac: number;
+  swell_frac: number;
 }
 
 /** Time constant of soaking, s, at a temperature in C: 95 % after 15 min at 25 C, twice as long at 10 C. Worked value: 25 C -> 300.4. */
@@ -26,6 +28,7 @@ export function tickShares(temperature_C: number, tick_s: number): TickShares {
   return {
     soak_frac: -expm1(-tick_s / soakTime_s(temperature_C)),
     rot_frac: -expm1((-tick_s * ln(2)) / halfLife_s(temperature_C)),
+    swell_frac: -expm1(-tick_s / swellTime_s(temperature_C)),
   };
 }
 
@@ -46,4 +49,15 @@ export function soakCells(dissolved_kg: Float64Array, stride: number, count: num
     rotted_kg += gone_kg;
   }
   return rotted_kg;
+}
+
+/** Bentonite swells: one tick for the first `count` of `stride` cells, in place. Nothing is lost. Worked value: swelling 1, share .1 -> .9 and .1. */
+export function swellCells(dissolved_kg: Float64Array, stride: number, count: number, shares: TickShares): void {
+  const swelling = SWELLING * stride;
+  const swollen = BENTONITE * stride;
+  for (let i = 0; i < count; i++) {
+    const moved_kg = dissolved_kg[swelling + i] * shares.swell_frac;
+    dissolved_kg[swelling + i] -= moved_kg;
+    dissolved_kg[swollen + i] += moved_kg;
+  }
 }

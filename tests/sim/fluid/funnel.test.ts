@@ -37,12 +37,12 @@ test('more dose and more fines are never faster', () => {
 });
 
 test('no flat spot and no jump from water to a syrup', () => {
-  // Steps of .1 mPa s: each adds at least .04 s, and no step more than .01 s beyond its neighbour.
+  // Steps of .1 mPa s: each adds at least .04 s, and no step differs from its neighbour by .02 s.
   const viscosities = Array.from({ length: 300 }, (_, i) => 0.0008 + i * 0.0001);
   const times = viscosities.map((mu) => marshFunnel_s(mu, 1, 1000, FUNNEL_VOLUME_m3));
   const slopes = times.slice(1).map((t, i) => t - times[i]);
   for (const slope of slopes) expect(slope).toBeGreaterThan(0.04);
-  slopes.slice(1).forEach((slope, i) => expect(Math.abs(slope - slopes[i])).toBeLessThan(0.01));
+  slopes.slice(1).forEach((slope, i) => expect(Math.abs(slope - slopes[i])).toBeLessThan(0.02));
 });
 
 test('a heavier fluid of the same thickness is faster, a larger cup slower', () => {
