@@ -24,29 +24,6 @@ export function saltKeeps_frac(salt_gL: number): number {
   return 1 / (1 + share * share);
 }
 
-/** What of bentonite and fines acts as swollen bentonite, g/L, and what as plain clay and silt, volume fraction. */
-export interface ActiveClay {
-  bentonite_gL: number;
-  fines_frac: number;
-}
-
-/**
- * Splits the clay of a fluid by what it does, into out: swollen bentonite that salt has left alone, and everything else fine.
- * bentonite_gL swollen, swelling_gL not yet; salt_gL of salt; fines_frac volume fraction of suspended clay and silt.
- * Worked value: 40 g/L swollen, 10 not yet, 8 g/L of salt, no fines -> 20 g/L and 30/2600.
- */
-export function activeClayInto(
-  out: ActiveClay,
-  bentonite_gL: number,
-  swelling_gL: number,
-  salt_gL: number,
-  fines_frac: number,
-): ActiveClay {
-  out.bentonite_gL = bentonite_gL > 0 && salt_gL > 0 ? bentonite_gL * saltKeeps_frac(salt_gL) : bentonite_gL;
-  out.fines_frac = fines_frac + (bentonite_gL - out.bentonite_gL + swelling_gL) / BENTONITE.grain_kgm3;
-  return out;
-}
-
 /** The power law of fluid and bentonite is drawn through their stresses at these two shear rates: still pit and funnel. */
 const LOW_SHEAR_1s = 0.1;
 const HIGH_SHEAR_1s = 3000;

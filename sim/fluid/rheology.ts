@@ -4,6 +4,7 @@ import { exp, ln } from '../numeric/functions';
 import { POLYMER } from '../materials/polymer';
 import { waterViscosity_Pas } from '../materials/water';
 import { addBentonite } from './bentonite';
+import type { FluidMakeup } from './makeup';
 
 /** Power law: shear stress = K (shear rate)^n. */
 export interface Rheology {
@@ -56,6 +57,13 @@ export function rheologyInto(
   out.K_Pasn *= thin_Pas / REFERENCE_Pas;
   return out;
 }
+
+/** The same for a body of fluid. */
+export const rheologyOf = (
+  out: Rheology,
+  { soaked_gL, activeBentonite_gL, plainFines_frac }: FluidMakeup,
+  temperature_C: number,
+): Rheology => rheologyInto(out, soaked_gL, activeBentonite_gL, plainFines_frac, temperature_C);
 
 /** Water with polymer at the temperature of the laws. */
 function polymerInto(out: Rheology, soaked_gL: number): void {

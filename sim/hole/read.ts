@@ -1,6 +1,7 @@
 // Reading the hole: what its fluid weighs, how thick it is, what it carries.
-import { rheologyInto } from '../fluid/rheology';
-import { BENTONITE, SOAKED } from '../fluid/substances';
+import { makeupInto } from '../fluid/makeup';
+import { rheologyOf } from '../fluid/rheology';
+import { BENTONITE, SALT, SOAKED, SWELLING } from '../fluid/substances';
 import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
 import { bedTop_m, cellVolume_m3, type HoleState, type StemPlace } from './hole';
 import { suspensionDensity_kgm3 } from './load';
@@ -31,6 +32,8 @@ export function readHole(
   let fines = 0;
   let soaked_kg = 0;
   let bentonite_kg = 0;
+  let swelling_kg = 0;
+  let salt_kg = 0;
   let bottomRoom = 0;
   let bottomGrains = 0;
   let bore = 0;
@@ -54,6 +57,8 @@ export function readHole(
     fines += fine;
     soaked_kg += hole.dissolved_kg[SOAKED * hole.cells + i];
     bentonite_kg += hole.dissolved_kg[BENTONITE * hole.cells + i];
+    swelling_kg += hole.dissolved_kg[SWELLING * hole.cells + i];
+    salt_kg += hole.dissolved_kg[SALT * hole.cells + i];
     bore += 2 * hole.radius_m[i] * (bottom_m - top_m);
     length_m += bottom_m - top_m;
     if (bottom_m > bit_m - LOADED_m) {
@@ -63,25 +68,10 @@ export function readHole(
   }
   work.bottomLoad_frac = bottomRoom > 0 ? bottomGrains / bottomRoom : 0;
   work.diameter_m = length_m > 0 ? bore / length_m : 2 * hole.radius_m[0];
-  fluidInto(work, room, grains, fines, soaked_kg, bentonite_kg, temperature_C);
-}
-
-/** Density and thickness of a body of fluid from its room, its grains (all and fines), m3, its polymer and bentonite, kg. */
-function fluidInto(
-  work: HoleWork,
-  room_m3: number,
-  grains_m3: number,
-  fines_m3: number,
-  soaked_kg: number,
-  bentonite_kg: number,
-  temperature_C: number,
-): void {
-  const water_m3 = room_m3 - grains_m3;
-  work.fines_frac = room_m3 > 0 ? fines_m3 / room_m3 : 0;
-  work.soaked_gL = water_m3 > 0 ? soaked_kg / water_m3 : 0;
-  work.bentonite_gL = water_m3 > 0 ? bentonite_kg / water_m3 : 0;
-  work.density_kgm3 = suspensionDensity_kgm3(room_m3 > 0 ? grains_m3 / room_m3 : 0, work.bentonite_gL);
-  rheologyInto(work.rheology, work.soaked_gL, work.bentonite_gL, work.fines_frac, temperature_C);
+  const fines_frac = room > 0 ? fines / room : 0;
+  makeupInto(work, soaked_kg, bentonite_kg, swelling_kg, salt_kg, room - grains, fines_frac);
+  work.density_kgm3 = suspensionDensity_kgm3(room > 0 ? grains / room : 0, work.bentonite_gL, work.salt_gL);
+  rheologyOf(work.rheology, work, temperature_C);
   work.K_Pasn = work.rheology.K_Pasn;
   work.n_ratio = work.rheology.n_ratio;
 }

@@ -1,5 +1,6 @@
 // What stands inside the stem: a delay line between pump and bit.
-import { BENTONITE, SOAKED, SUBSTANCE_COUNT } from '../fluid/substances';
+import { makeupInto, type FluidMakeup } from '../fluid/makeup';
+import { BENTONITE, SALT, SOAKED, SUBSTANCE_COUNT, SWELLING } from '../fluid/substances';
 import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
 import { suspensionDensity_kgm3 } from './load';
 import { emptyParcel, parcelVolume_m3, type Parcel } from './parcel';
@@ -16,12 +17,9 @@ export interface StemFill {
   void_m3: number;
 }
 
-/** Density and load of the fluid in the stem, its polymer and bentonite. */
-export interface StemReading {
+/** Make-up and density of the fluid in the stem. */
+export interface StemReading extends FluidMakeup {
   density_kgm3: number;
-  soaked_gL: number;
-  bentonite_gL: number;
-  fines_frac: number;
 }
 
 /** Slices: enough to keep a change of fluid sharp over the few seconds it takes to the bit. */
@@ -127,15 +125,15 @@ export function shortenStem(fill: StemFill, volume_m3: number, outflow: Parcel):
   settleInto(fill, null, Math.max(0, stemVolume_m3(fill) - (volume_m3 - air_m3)), outflow);
 }
 
+function carried_kg(fill: StemFill, s: number): number {
+  let total = 0;
+  for (let i = 0; i < fill.cells; i++) total += fill.dissolved_kg[s * fill.cells + i];
+  return total;
+}
+
 export function readStem(fill: StemFill, out: StemReading): void {
   let water = 0;
-  let soaked_kg = 0;
-  let bentonite_kg = 0;
-  for (let i = 0; i < fill.cells; i++) {
-    water += fill.water_m3[i];
-    soaked_kg += fill.dissolved_kg[SOAKED * fill.cells + i];
-    bentonite_kg += fill.dissolved_kg[BENTONITE * fill.cells + i];
-  }
+  for (let i = 0; i < fill.cells; i++) water += fill.water_m3[i];
   let grains = 0;
   let fines = 0;
   for (let k = 0; k < CLASS_COUNT; k++) {
@@ -145,8 +143,14 @@ export function readStem(fill: StemFill, out: StemReading): void {
     if (k < FINE_CLASS_COUNT) fines += ofClass;
   }
   const volume = water + grains;
-  out.bentonite_gL = water > 0 ? bentonite_kg / water : 0;
-  out.density_kgm3 = suspensionDensity_kgm3(volume > 0 ? grains / volume : 0, out.bentonite_gL);
-  out.soaked_gL = water > 0 ? soaked_kg / water : 0;
-  out.fines_frac = volume > 0 ? fines / volume : 0;
+  makeupInto(
+    out,
+    carried_kg(fill, SOAKED),
+    carried_kg(fill, BENTONITE),
+    carried_kg(fill, SWELLING),
+    carried_kg(fill, SALT),
+    water,
+    volume > 0 ? fines / volume : 0,
+  );
+  out.density_kgm3 = suspensionDensity_kgm3(volume > 0 ? grains / volume : 0, out.bentonite_gL, out.salt_gL);
 }

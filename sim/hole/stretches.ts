@@ -1,6 +1,7 @@
 // The column in a few stretches of one fluid each, and the speed of each class in every cell.
-import { rheologyInto } from '../fluid/rheology';
-import { BENTONITE, SOAKED } from '../fluid/substances';
+import { createMakeup, makeupInto } from '../fluid/makeup';
+import { rheologyOf } from '../fluid/rheology';
+import { BENTONITE, SALT, SOAKED, SWELLING } from '../fluid/substances';
 import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
 import { HINDERED_COUNT, hinderedInto, hinderedShare } from './hindered';
 import type { HoleState } from './hole';
@@ -10,6 +11,9 @@ import { STRETCHES, type HoleWork } from './work';
 
 /** A crowd is reckoned with up to this grain volume fraction: beyond it the cell packs. */
 const MOST_CROWDED_frac = 0.6;
+
+// Fluid of one stretch: scratch of one reading.
+const makeup = createMakeup();
 
 /** Fills slip and hindering exponent of every stretch from the fluid in it; work.volume_m3 and solids_frac must be set. */
 export function readStretches(hole: HoleState, work: HoleWork, temperature_C: number, ambient_1s: number): void {
@@ -23,20 +27,22 @@ export function readStretches(hole: HoleState, work: HoleWork, temperature_C: nu
     let fines = 0;
     let soaked_kg = 0;
     let bentonite_kg = 0;
+    let swelling_kg = 0;
+    let salt_kg = 0;
     for (let i = first; i < end; i++) {
       room += work.volume_m3[i];
       grains += work.solids_frac[i] * work.volume_m3[i];
       soaked_kg += hole.dissolved_kg[SOAKED * hole.cells + i];
       bentonite_kg += hole.dissolved_kg[BENTONITE * hole.cells + i];
+      swelling_kg += hole.dissolved_kg[SWELLING * hole.cells + i];
+      salt_kg += hole.dissolved_kg[SALT * hole.cells + i];
       for (let k = 0; k < FINE_CLASS_COUNT; k++) fines += hole.solids_m3[k * hole.cells + i];
     }
-    const water = room - grains;
     const fines_frac = room > 0 ? fines / room : 0;
-    const soaked_gL = water > 0 ? soaked_kg / water : 0;
-    const bentonite_gL = water > 0 ? bentonite_kg / water : 0;
-    rheologyInto(work.rheology, soaked_gL, bentonite_gL, fines_frac, temperature_C);
+    makeupInto(makeup, soaked_kg, bentonite_kg, swelling_kg, salt_kg, room - grains, fines_frac);
+    rheologyOf(work.rheology, makeup, temperature_C);
     // A grain falls through the fluid with the fines in it; coarser neighbours hinder it instead.
-    const density_kgm3 = suspensionDensity_kgm3(fines_frac, bentonite_gL);
+    const density_kgm3 = suspensionDensity_kgm3(fines_frac, makeup.bentonite_gL, makeup.salt_gL);
     const { K_Pasn, n_ratio } = work.rheology;
     slipInto(work.oneSlip_ms, work.oneHinder, K_Pasn, n_ratio, density_kgm3, ambient_1s);
     for (let k = 0; k < CLASS_COUNT; k++) {

@@ -1,5 +1,6 @@
 // Scratch of the hole: arrays and readings that each tick works out afresh. Never state.
 import { CLASS_COUNT } from '../materials/sizes';
+import { createMakeup, type FluidMakeup } from '../fluid/makeup';
 import type { Rheology } from '../fluid/rheology';
 import { createFieldWork, type Column, type Entry, type FieldWork } from './field';
 import { HINDERED_COUNT } from './hindered';
@@ -9,15 +10,11 @@ import type { HoleState } from './hole';
 export const STRETCHES = 4;
 
 /** What the rest of the circuit needs to know of the hole, set by readHole. */
-export interface HoleReading {
+export interface HoleReading extends FluidMakeup {
   /** Means over the annulus above the bit: what the pump feels. */
   density_kgm3: number;
   K_Pasn: number;
   n_ratio: number;
-  soaked_gL: number;
-  bentonite_gL: number;
-  /** Clay and silt as a volume fraction. */
-  fines_frac: number;
   /** Mean diameter of the hole above the bit, m. */
   diameter_m: number;
   /** All grains as a volume fraction over the last half metre above the bit: they load it. */
@@ -54,12 +51,10 @@ export interface HoleWork extends HoleReading {
 export function createHoleWork(hole: HoleState): HoleWork {
   const { cells } = hole;
   return {
+    ...createMakeup(),
     density_kgm3: 1000,
     K_Pasn: 1e-3,
     n_ratio: 1,
-    soaked_gL: 0,
-    bentonite_gL: 0,
-    fines_frac: 0,
     diameter_m: 2 * hole.radius_m[0],
     bottomLoad_frac: 0,
     suspended_m3: 0,

@@ -1,5 +1,6 @@
 // Levels and loads in the pit: fluid below the rim, deposit above the floor, what is in suspension.
-import { BENTONITE, SOAKED } from '../fluid/substances';
+import { makeupInto, type FluidMakeup } from '../fluid/makeup';
+import { BENTONITE, SALT, SOAKED, SWELLING } from '../fluid/substances';
 import { BED_POROSITY } from '../hole/hole';
 import { suspensionDensity_kgm3 } from '../hole/load';
 import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
@@ -36,13 +37,10 @@ export function freeVolume_m3(chamber: Chamber): number {
   return Math.max(0, chamber.water_m3 - pores_m3) + suspended_m3(chamber);
 }
 
-/** Density and load of the free suspension. */
-export interface ChamberReading {
+/** Make-up, density and load of the free suspension. */
+export interface ChamberReading extends FluidMakeup {
   density_kgm3: number;
-  soaked_gL: number;
-  bentonite_gL: number;
-  /** Clay and silt, and all grains, as volume fractions. */
-  fines_frac: number;
+  /** All grains as a volume fraction. */
   load_frac: number;
 }
 
@@ -51,8 +49,15 @@ export function readChamber(chamber: Chamber, out: ChamberReading): void {
   let fines = 0;
   for (let k = 0; k < FINE_CLASS_COUNT; k++) fines += chamber.solids_m3[k];
   out.load_frac = volume_m3 > 0 ? suspended_m3(chamber) / volume_m3 : 0;
-  out.fines_frac = volume_m3 > 0 ? fines / volume_m3 : 0;
-  out.soaked_gL = chamber.water_m3 > 0 ? chamber.dissolved_kg[SOAKED] / chamber.water_m3 : 0;
-  out.bentonite_gL = chamber.water_m3 > 0 ? chamber.dissolved_kg[BENTONITE] / chamber.water_m3 : 0;
-  out.density_kgm3 = suspensionDensity_kgm3(out.load_frac, out.bentonite_gL);
+  const carried_kg = chamber.dissolved_kg;
+  makeupInto(
+    out,
+    carried_kg[SOAKED],
+    carried_kg[BENTONITE],
+    carried_kg[SWELLING],
+    carried_kg[SALT],
+    chamber.water_m3,
+    volume_m3 > 0 ? fines / volume_m3 : 0,
+  );
+  out.density_kgm3 = suspensionDensity_kgm3(out.load_frac, out.bentonite_gL, out.salt_gL);
 }

@@ -1,6 +1,7 @@
 // Settling in both chambers: how much sinks in a second, and how much leaner than the mean the fluid leaves.
 import { CLASS_COUNT } from '../materials/sizes';
-import { rheologyInto, type Rheology } from '../fluid/rheology';
+import { createMakeup } from '../fluid/makeup';
+import { rheologyOf, type Rheology } from '../fluid/rheology';
 import { suspensionDensity_kgm3 } from '../hole/load';
 import { slipInto } from '../hole/slip';
 import { floorRise_m, freeVolume_m3, levelBelowRim_m, readChamber, type ChamberReading } from './level';
@@ -15,7 +16,7 @@ export const SUCTION_TANKS = 1;
 /** With less free depth over the deposit than this, m, the stream scours it and less settles. ASSUMED. */
 const SCOUR_m = 0.1;
 
-const reading: ChamberReading = { density_kgm3: 0, soaked_gL: 0, bentonite_gL: 0, fines_frac: 0, load_frac: 0 };
+const reading: ChamberReading = { ...createMakeup(), density_kgm3: 0, load_frac: 0 };
 const fluid: Rheology = { K_Pasn: 0, n_ratio: 1 };
 const hinder = new Float64Array(CLASS_COUNT);
 
@@ -38,8 +39,8 @@ export const freeDepth_m = (chamber: Chamber): number =>
 
 function settleChamber(chamber: Chamber, slip_ms: Float64Array, temperature_C: number, dt_s: number): void {
   readChamber(chamber, reading);
-  rheologyInto(fluid, reading.soaked_gL, reading.bentonite_gL, reading.fines_frac, temperature_C);
-  const density_kgm3 = suspensionDensity_kgm3(reading.fines_frac, reading.bentonite_gL);
+  rheologyOf(fluid, reading, temperature_C);
+  const density_kgm3 = suspensionDensity_kgm3(reading.fines_frac, reading.bentonite_gL, reading.salt_gL);
   slipInto(slip_ms, hinder, fluid.K_Pasn, fluid.n_ratio, density_kgm3, PIT_SHEAR_1s);
   const volume_m3 = freeVolume_m3(chamber);
   if (volume_m3 <= 0) return;

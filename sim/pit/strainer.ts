@@ -1,4 +1,5 @@
 // The strainer: how it blocks and what it draws near the floor.
+import { createMakeup } from '../fluid/makeup';
 import { floorRise_m, levelBelowRim_m, readChamber, type ChamberReading } from './level';
 import type { PitState } from './pit';
 
@@ -10,7 +11,7 @@ const FLOOR_SLURRY_frac = 0.5;
 const HELD_frac = 0.02;
 const GRASS_1s = 1e-5;
 
-const reading: ChamberReading = { density_kgm3: 0, soaked_gL: 0, bentonite_gL: 0, fines_frac: 0, load_frac: 0 };
+const reading: ChamberReading = { ...createMakeup(), density_kgm3: 0, load_frac: 0 };
 
 /** Height of the strainer over the floor as it is now, deposit counted, m; 0 when it lies on it or in it. */
 export const clearance_m = (pit: PitState): number => Math.max(0, pit.strainer_m - floorRise_m(pit.suction));

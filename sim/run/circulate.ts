@@ -1,7 +1,6 @@
 // One second of the circuit: the flow that pump and hole agree on, drawn from the pit, down the stem, up the annulus, back into the pit.
 
-import { rheologyInto } from '../fluid/rheology';
-import { soakCells, soakStore } from '../fluid/soak';
+import { rheologyOf } from '../fluid/rheology';
 import { fluidLevel_m } from '../hole/hole';
 import { emptyParcel } from '../hole/parcel';
 import { pushThroughStem, readStem, type StemReading } from '../hole/stemFill';
@@ -19,20 +18,9 @@ import { stemLength_m, stemPlace } from './stem';
 import { tell } from './tell';
 import { TICK_s } from './work';
 
-/** Powder soaks and rots wherever it is. What rotted has left the fluid as polymer. */
-export function soakAll({ state, work }: Run): void {
-  const { hole, fill, pit } = state;
-  let rotted_kg = soakCells(hole.dissolved_kg, hole.cells, hole.used, work.shares);
-  rotted_kg += soakCells(fill.dissolved_kg, fill.cells, fill.cells, work.shares);
-  rotted_kg += soakStore(pit.settling.dissolved_kg, work.shares) + soakStore(pit.suction.dissolved_kg, work.shares);
-  state.boundary.polymerOut_kg += rotted_kg;
-  state.boundary.polymerRotted_kg += rotted_kg;
-}
-
 function lineFluidInto(run: Run, out: LineFluid, reading: StemReading): void {
   const { rheology } = run.work;
-  const { soaked_gL, bentonite_gL, fines_frac } = reading;
-  rheologyInto(rheology, soaked_gL, bentonite_gL, fines_frac, run.scenario.kit.temperature_C);
+  rheologyOf(rheology, reading, run.scenario.kit.temperature_C);
   out.density_kgm3 = reading.density_kgm3;
   out.K_Pasn = rheology.K_Pasn;
   out.n_ratio = rheology.n_ratio;

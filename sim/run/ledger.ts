@@ -1,6 +1,6 @@
 // The balance of water, of grains by class, of polymer and of each other substance: what the stores hold against what came in less what went out.
 
-import { BENTONITE, SALT, SOAKED, SOAKING, SUBSTANCE_COUNT } from '../fluid/substances';
+import { BENTONITE, CHLORINE, SALT, SOAKED, SOAKING, SUBSTANCE_COUNT, SWELLING } from '../fluid/substances';
 import { CLASS_COUNT } from '../materials/sizes';
 import type { Run } from './run';
 import type { RunState } from './state';
@@ -60,6 +60,9 @@ const relative = (stored: number, start: number, came: number, went: number): nu
   return ever > 0 ? Math.abs(start + came - went - stored) / ever : Math.abs(stored + went);
 };
 
+/** Substances that are balanced together: one turns into the other. */
+const ADDITIVES: readonly (readonly number[])[] = [[BENTONITE, SWELLING], [CHLORINE], [SALT]];
+
 export function ledgerOf(run: Run): Ledger {
   const { state } = run;
   const b = state.boundary;
@@ -71,12 +74,15 @@ export function ledgerOf(run: Run): Ledger {
     );
   }
   let additives = 0;
-  for (let s = BENTONITE; s <= SALT; s++) {
-    const stored_kg = dissolvedStored_kg(state, s);
-    additives = Math.max(
-      additives,
-      relative(stored_kg, b.dissolvedStart_kg[s], b.dissolvedIn_kg[s], b.dissolvedOut_kg[s]),
+  for (const kinds of ADDITIVES) {
+    const sum = (amount: (s: number) => number): number => kinds.reduce((total, s) => total + amount(s), 0);
+    const gap = relative(
+      sum((s) => dissolvedStored_kg(state, s)),
+      sum((s) => b.dissolvedStart_kg[s]),
+      sum((s) => b.dissolvedIn_kg[s]),
+      sum((s) => b.dissolvedOut_kg[s]),
     );
+    additives = Math.max(additives, gap);
   }
   return {
     water: relative(waterStored_m3(state), b.waterStart_m3, b.waterIn_m3, b.waterOut_m3),

@@ -1,6 +1,6 @@
 // What the pit's state means for a crew: room, heap, the fluid in a chamber.
 
-import { rheologyInto } from '../fluid/rheology';
+import { rheologyOf } from '../fluid/rheology';
 import { floorRise_m, levelBelowRim_m, readChamber } from '../pit/level';
 import type { Chamber, PitState } from '../pit/pit';
 import type { Run } from './run';
@@ -23,8 +23,7 @@ export const diggable_m3 = (chamber: Chamber): number => floorRise_m(chamber) * 
 export function chamberRheologyInto(run: Run, chamber: Chamber): void {
   const { chamberReading, rheology } = run.work;
   readChamber(chamber, chamberReading);
-  const { soaked_gL, bentonite_gL, fines_frac } = chamberReading;
-  rheologyInto(rheology, soaked_gL, bentonite_gL, fines_frac, run.scenario.kit.temperature_C);
+  rheologyOf(rheology, chamberReading, run.scenario.kit.temperature_C);
 }
 
 export function chamberDensity_kgm3(run: Run, chamber: Chamber): number {

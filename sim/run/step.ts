@@ -1,6 +1,7 @@
 // One second of job time. The order is the order of cause: what the crew does, the fluid, the flow, the bit, the hole, the pit, what can be sensed, the machine.
 
-import { comeUp, pumpDown, soakAll, solveCirculation } from './circulate';
+import { ageAll } from './ageing';
+import { comeUp, pumpDown, solveCirculation } from './circulate';
 import { drill } from './drill';
 import { wander } from './noise';
 import type { Run } from './run';
@@ -32,7 +33,7 @@ export function step(run: Run): void {
   burnPetrol(run);
   const bitBefore_m = state.stem.bit_m;
   moveStem(run);
-  soakAll(run);
+  ageAll(run);
   solveCirculation(run);
   pumpDown(run);
   drill(run);

@@ -2,6 +2,8 @@
 
 import { createBitResult, type BitInput, type BitResult } from '../drilling/bit';
 import type { Grip } from '../drilling/grip';
+import { breakPace, type BreakLoss, type BreakPace } from '../fluid/chlorine';
+import { createMakeup } from '../fluid/makeup';
 import { tickShares, type TickShares } from '../fluid/soak';
 import type { Rheology } from '../fluid/rheology';
 import type { CutGround } from '../hole/cut';
@@ -23,6 +25,9 @@ export const TICK_s = 1;
 
 export interface Work {
   readonly shares: TickShares;
+  /** What chlorine does in a tick, and what it took in this one. */
+  readonly breakPace: BreakPace;
+  readonly breakLoss: BreakLoss;
   readonly place: StemPlace;
   readonly hole: HoleWork;
   readonly wallGround: WallGround;
@@ -55,6 +60,8 @@ export function createWork({ kit, ground }: Scenario, hole: HoleState): Work {
   const atBit = createParcel();
   return {
     shares: tickShares(kit.temperature_C, TICK_s),
+    breakPace: breakPace(kit.temperature_C, TICK_s),
+    breakLoss: { polymer_kg: 0, chlorine_kg: 0 },
     place: { bit_m: 0, rodOutside_m: kit.rodOutside_m },
     hole: createHoleWork(hole),
     wallGround: createWallGround(ground, hole.dz_m, hole.cells),
@@ -80,8 +87,8 @@ export function createWork({ kit, ground }: Scenario, hole: HoleState): Work {
     spilled: createParcel(),
     reamed: createParcel(),
     rheology: { K_Pasn: 0.001, n_ratio: 1 },
-    chamberReading: { density_kgm3: 1000, soaked_gL: 0, bentonite_gL: 0, fines_frac: 0, load_frac: 0 },
-    stemReading: { density_kgm3: 1000, soaked_gL: 0, bentonite_gL: 0, fines_frac: 0 },
+    chamberReading: { ...createMakeup(), density_kgm3: 1000, load_frac: 0 },
+    stemReading: { ...createMakeup(), density_kgm3: 1000 },
     cutGround: { porosity_frac: 0, saturation_frac: 1, fractions: [] },
     bitInput: {
       kit,

@@ -93,18 +93,17 @@ describe('Marsh funnel', () => {
     about: 'fluid of 16.5 mPa s and 1100 kg/m3 takes 40 s, by mu(cP) = rho(g/cm3)(t - 25)',
     source: 'Pitt 2000, SPE D&C 15:3-6, as quoted in public text',
     expected: 40,
-    // Pitt's rule is for shear-thinning muds; a drained cone of Newtonian fluid is some seconds faster (MF-8).
-    tolerance: { rel: 0.15 },
+    tolerance: { rel: 0.07 },
     compute: () => marshFunnel_s(0.0165, 1, 1100, FUNNEL_VOLUME_m3),
   });
   row({
     id: 'MF-9',
     mark: 'V',
-    about: 'typical mud takes 34-50 s: polymer from the thick dose (2.5 g/L) to 4 g/L, 25 C',
+    about: 'typical mud takes 34-50 s: polymer from the working dose (1.3 g/L) to 3.5 g/L, 25 C',
     source: 'public trade text on the Marsh funnel',
     expected: { from: 34, to: 50 },
     compute: () =>
-      [POLYMER.thickDose_gL, 3, 3.5, 4].map((soaked_gL) => {
+      [POLYMER.workingDose_gL, 2, POLYMER.thickDose_gL, 3, 3.5].map((soaked_gL) => {
         const { K_Pasn, n_ratio } = fluidOf(soaked_gL, 25);
         return marshFunnel_s(K_Pasn, n_ratio, 998, FUNNEL_VOLUME_m3);
       }),
@@ -118,14 +117,35 @@ describe('Marsh funnel', () => {
     tolerance: { abs: 0.3 },
     compute: () => [water(20, FUNNEL_VOLUME_m3), water(20, 1e-3)],
   });
+  // Another model of the funnel without the growing flow in its tube (MF-8 of the notes) stays 5 s below Pitt: left out.
   row({
-    id: 'MF-8',
+    id: 'MF-5',
     mark: 'D',
-    about: 'Newtonian fluids of 5, 10, 20, 30 mPa s and 1000 kg/m3, against the model of MF-7',
-    source: 'derived, as MF-7',
-    expected: [26.1, 30.2, 39.5, 50],
-    tolerance: { rel: 0.15 },
-    compute: () => [5, 10, 20, 30].map((mu) => marshFunnel_s(mu / 1000, 1, 1000, FUNNEL_VOLUME_m3)),
+    about: 'fluids of 10, 20.4, 36.75 mPa s and 1000, 1020, 1050 kg/m3 take 35, 45, 60 s',
+    source: 'derived from Pitt 2000: t = 25 + mu/rho',
+    expected: [35, 45, 60],
+    tolerance: { rel: 0.08 },
+    compute: () =>
+      [
+        [10, 1000],
+        [20.4, 1020],
+        [36.75, 1050],
+      ].map(([mu, rho]) => marshFunnel_s(mu / 1000, 1, rho, FUNNEL_VOLUME_m3)),
+  });
+  row({
+    id: 'MF-10',
+    mark: 'D',
+    about: 'polymer of 0.65, 1.3, 2.5 g/L takes 25 s and the mPa s it has at 1022 1/s, 25 C',
+    source: 'derived from Pitt 2000, whose mu is that of shear-thinning muds at 1022 1/s',
+    expected: [0.65, 1.3, 2.5].map(
+      (soaked_gL) => 25 + (apparentViscosity_Pas(fluidOf(soaked_gL, 25), 1022) * 1000) / 0.998,
+    ),
+    tolerance: { rel: 0.08 },
+    compute: () =>
+      [0.65, 1.3, 2.5].map((soaked_gL) => {
+        const { K_Pasn, n_ratio } = fluidOf(soaked_gL, 25);
+        return marshFunnel_s(K_Pasn, n_ratio, 998, FUNNEL_VOLUME_m3);
+      }),
   });
 });
 

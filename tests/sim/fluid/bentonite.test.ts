@@ -2,17 +2,22 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { apparentViscosity_Pas } from '../../../sim/fluid/apparent';
-import { activeClayInto, addBentonite, saltKeeps_frac, swellTime_s } from '../../../sim/fluid/bentonite';
+import { addBentonite, saltKeeps_frac, swellTime_s } from '../../../sim/fluid/bentonite';
 import { marshFunnel_s } from '../../../sim/fluid/funnel';
-import { rheologyInto, type Rheology } from '../../../sim/fluid/rheology';
+import { createMakeup, makeupInto, type FluidMakeup } from '../../../sim/fluid/makeup';
+import { rheologyInto, rheologyOf, type Rheology } from '../../../sim/fluid/rheology';
 import { swellCells, tickShares } from '../../../sim/fluid/soak';
 import { BENTONITE, SUBSTANCE_COUNT, SWELLING } from '../../../sim/fluid/substances';
 import { FUNNEL_VOLUME_m3 } from '../../../sim/materials/funnel';
 
 const fluid = (soaked_gL: number, bentonite_gL: number, fines_frac = 0, temperature_C = 25): Rheology =>
   rheologyInto({ K_Pasn: 0, n_ratio: 0 }, soaked_gL, bentonite_gL, fines_frac, temperature_C);
-const split = (bentonite_gL: number, swelling_gL: number, salt_gL: number, fines_frac: number) =>
-  activeClayInto({ bentonite_gL: 0, fines_frac: 0 }, bentonite_gL, swelling_gL, salt_gL, fines_frac);
+/** One cubic metre. */
+function made(bentonite_gL: number, swelling_gL: number, salt_gL: number, fines_frac: number): FluidMakeup {
+  const makeup = createMakeup();
+  makeupInto(makeup, 0, bentonite_gL, swelling_gL, salt_gL, 1, fines_frac);
+  return makeup;
+}
 
 const dose = fc.double({ min: 0, max: 6, noNaN: true });
 const bags = fc.double({ min: 0, max: 150, noNaN: true });
@@ -27,9 +32,9 @@ test('worked values', () => {
   expect(water.n_ratio).toBeCloseTo(0.4409, 4);
   expect(swellTime_s(25)).toBeCloseTo(1964.4, 1);
   expect(saltKeeps_frac(8)).toBeCloseTo(0.5, 12);
-  const parts = split(40, 10, 8, 0);
-  expect(parts.bentonite_gL).toBeCloseTo(20, 12);
-  expect(parts.fines_frac).toBeCloseTo(30 / 2600, 12);
+  const makeup = made(40, 10, 8, 0);
+  expect(makeup.activeBentonite_gL).toBeCloseTo(20, 12);
+  expect(makeup.plainFines_frac).toBeCloseTo(30 / 2600, 12);
 });
 
 test('no bentonite is exactly the fluid without it', () => {
@@ -109,8 +114,7 @@ test('salt takes the thickness and leaves the clay: a little hardly, sea water n
   expect(saltKeeps_frac(0)).toBe(1);
   expect(saltKeeps_frac(1)).toBeGreaterThan(0.97);
   expect(saltKeeps_frac(35)).toBeLessThan(0.06);
-  const sea = split(60, 0, 35, 0);
-  const thin = fluid(0, sea.bentonite_gL, sea.fines_frac);
-  expect(thin.K_Pasn).toBeLessThan(0.002);
-  expect(sea.bentonite_gL + sea.fines_frac * 2600).toBeCloseTo(60, 9);
+  const sea = made(60, 0, 35, 0);
+  expect(rheologyOf({ K_Pasn: 0, n_ratio: 0 }, sea, 25).K_Pasn).toBeLessThan(0.002);
+  expect(sea.activeBentonite_gL + sea.plainFines_frac * 2600).toBeCloseTo(60, 9);
 });

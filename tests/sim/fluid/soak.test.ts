@@ -17,7 +17,7 @@ test('worked values', () => {
   expect(halfLife_s(35)).toBeCloseTo(108_000, 6);
   expect(tickShares(25, 900).soak_frac).toBeCloseTo(0.95, 12);
   const body = store(1, 0);
-  expect(soakStore(body, { soak_frac: 0.1, rot_frac: 0 })).toBe(0);
+  expect(soakStore(body, { soak_frac: 0.1, rot_frac: 0, swell_frac: 0 })).toBe(0);
   expect([body[SOAKING], body[SOAKED]]).toEqual([0.9, 0.1]);
 });
 

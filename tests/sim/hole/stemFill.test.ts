@@ -1,6 +1,7 @@
 // The stem as a delay line.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { createMakeup } from '../../../sim/fluid/makeup';
 import { SOAKED } from '../../../sim/fluid/substances';
 import { createParcel, emptyParcel, parcelVolume_m3, type Parcel } from '../../../sim/hole/parcel';
 import {
@@ -113,11 +114,11 @@ test('reading: density, dose and fines of what stands in the stem', () => {
   const parcel = parcelOf(0.97, 1.3 * 0.97, 0.02);
   parcel.solids_m3[1] = 0.01;
   pushThroughStem(fill, parcel, out);
-  const reading = { density_kgm3: 0, soaked_gL: 0, bentonite_gL: 0, fines_frac: 0 };
+  const reading = { ...createMakeup(), density_kgm3: 0 };
   readStem(fill, reading);
   expect(reading.density_kgm3).toBeCloseTo(998.2 + 0.03 * (2650 - 998.2), 6);
   expect(reading.soaked_gL).toBeCloseTo(1.3, 9);
   expect(reading.fines_frac).toBeCloseTo(0.01, 9);
   readStem(createStemFill(ROD_m3), reading);
-  expect(reading).toEqual({ density_kgm3: 998.2, soaked_gL: 0, bentonite_gL: 0, fines_frac: 0 });
+  expect(reading).toEqual({ ...createMakeup(), density_kgm3: 998.2 });
 });

@@ -1,6 +1,7 @@
 // Flows of the pit: nothing lost between chambers, the notch, the strainer and the shovel.
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
+import { createMakeup } from '../../../sim/fluid/makeup';
 import { SOAKED } from '../../../sim/fluid/substances';
 import { createParcel, type Parcel } from '../../../sim/hole/parcel';
 import { CLASS_COUNT } from '../../../sim/materials/sizes';
@@ -216,7 +217,7 @@ test('stirring brings the dose of the two chambers together and lifts fines', ()
   const suction = pit.suction.dissolved_kg[SOAKED] / pit.suction.water_m3;
   expect(Math.abs(settling / suction - 1)).toBeLessThan(0.01);
   expect(pit.suction.solids_m3[0]).toBeGreaterThan(0);
-  const reading = { density_kgm3: 0, soaked_gL: 0, bentonite_gL: 0, fines_frac: 0, load_frac: 0 };
+  const reading = { ...createMakeup(), density_kgm3: 0, load_frac: 0 };
   readChamber(pit.suction, reading);
   expect(reading.soaked_gL).toBeCloseTo(suction, 12);
   expect(reading.fines_frac).toBeGreaterThan(0);
