@@ -15,7 +15,7 @@ import {
   type Trail,
 } from '../../../sim';
 import { rigScenario } from '../../rig';
-import { playRandom } from './randomLog';
+import { playRandom } from '../random/crew';
 
 const scenario = rigScenario({ seed: 11, rods: 2, starter_m: 1.2, maxDepth_m: 12 });
 const TICKS = 900;

@@ -1,0 +1,61 @@
+// A random crew plays a run: bursts of acts by chance, drilling between them, and the bad habits of its own.
+import { act, createRun, createStream, step, type LogEntry, type Run, type Scenario, type Stream } from '../../../sim';
+import { chance, nextAct, pick } from './draws';
+import { HABITS, HABIT_NAMES, type Move } from './habits';
+
+export interface Played {
+  readonly run: Run;
+  /** Acts drawn by chance, and how many of them were done. Those of habits are not counted. */
+  readonly tried: number;
+  readonly taken: number;
+}
+
+/** Habits of one crew; drilling and rods belong to every crew. */
+const OWN_HABITS = 5;
+const EVERYBODYS: readonly string[] = ['drillsOn', 'drillsOn', 'drillsOn', 'addsARod', 'addsARodAfterClearing', 'primesAgain'];
+/** How often a free second brings a habit, or one act by chance. */
+const HABIT_frac = 0.06;
+const ACT_frac = 0.05;
+/** Seconds that an ended run is still played: nothing may go wrong then either. */
+const AFTER_END_s = 60;
+
+const isOver = (run: Run): boolean => ['pullingOut', 'abandoned'].includes(run.state.machine.job);
+
+/** Plays until so many ticks have passed, and calls watch after each of them. */
+export function playRandom(scenario: Scenario, seedText: string, ticks: number, watch: (run: Run) => void): Played {
+  const stream: Stream = createStream(seedText);
+  const run = createRun(scenario);
+  const habits = [...EVERYBODYS, ...Array.from({ length: OWN_HABITS }, () => pick(stream, HABIT_NAMES))];
+  const script: Move[] = HABITS.primesAgain(run, stream).concat(HABITS.drillsOn(run, stream));
+  let idle_s = 0;
+  let tried = 0;
+  let taken = 0;
+  let left = ticks;
+  while (run.state.tick < ticks && left > 0) {
+    while (script.length > 0 && idle_s >= script[0].after_s) {
+      const { action, payload } = script.shift()!;
+      act(run, action, payload);
+      idle_s = 0;
+    }
+    if (script.length === 0 && chance(stream, HABIT_frac)) script.push(...HABITS[pick(stream, habits)](run, stream));
+    if (chance(stream, script.length === 0 ? ACT_frac : ACT_frac / 5)) {
+      const { action, payload } = nextAct(run, stream);
+      tried++;
+      if (act(run, action, payload).kind === 'done') taken++;
+    }
+    step(run);
+    idle_s++;
+    if (isOver(run)) left = Math.min(left, AFTER_END_s) - 1;
+    watch(run);
+  }
+  return { run, tried, taken };
+}
+
+/** Plays what is left of a log on a run that stands in the middle of it. */
+export function playOn(run: Run, log: readonly LogEntry[], ticks: number): void {
+  for (const [tick, action, payload] of log) {
+    while (run.state.tick < tick) step(run);
+    act(run, action, payload);
+  }
+  while (run.state.tick < ticks) step(run);
+}

@@ -1,0 +1,93 @@
+// Jobs for random crews: grounds of every setting and of every soil, kits and stocks good and poor, holes fresh and deep. All drawn from the number of the job.
+import {
+  buildGround,
+  createStream,
+  DEFAULT_KIT,
+  ground,
+  SETTINGS,
+  SOIL_KINDS,
+  type Ground,
+  type Kit,
+  type Opening,
+  type Scenario,
+  type SoilKind,
+  type Stream,
+} from '../../../sim';
+import { between, chance, pick } from './draws';
+
+const whole = (stream: Stream, low: number, high: number): number => Math.floor(between(stream, low, high + 1));
+
+/** Half of the jobs stand in a setting; of the others each soil in turn makes up most of the ground. */
+function anyGround(n: number, stream: Stream): Ground {
+  const seed = whole(stream, 0, 4294967295);
+  if (n % 2 === 0) return ground(SETTINGS[(n / 2) % SETTINGS.length], seed);
+  const main = SOIL_KINDS[((n - 1) / 2) % SOIL_KINDS.length];
+  const bed = (kind: SoilKind, least: number, most: number) => ({ kind, thickness_m: [least, most] as [number, number] });
+  const wet_m = between(stream, 0.3, 6);
+  return buildGround(
+    {
+      layers: [
+        bed('topsoil', 0.2, 0.6),
+        bed(pick(stream, SOIL_KINDS), 0.2, 2),
+        bed(main, 2, 12),
+        bed(pick(stream, SOIL_KINDS), 0.2, 2),
+        bed(main, 40, 40),
+      ],
+      waterTable_m: [wet_m, wet_m],
+    },
+    seed,
+  );
+}
+
+function anyKit(stream: Stream): Partial<Kit> {
+  if (chance(stream, 0.4)) return {};
+  return {
+    bit_m: pick(stream, [0.075, 0.1, 0.125, 0.15]),
+    nozzle_m: pick(stream, [0.008, 0.01, 0.012]),
+    shutOff_m: between(stream, 15, 40),
+    free_m3s: between(stream, 0.003, 0.009),
+    pumpAbovePit_m: between(stream, 0.2, 4),
+    stallTorque_Nm: between(stream, 25, 60),
+    pullLimit_N: between(stream, 600, 1800),
+    crew: whole(stream, 2, 4),
+    settling: { area_m2: between(stream, 0.2, 0.9), depth_m: between(stream, 0.4, 1) },
+    suction: { area_m2: between(stream, 0.2, 0.9), depth_m: between(stream, 0.4, 1) },
+    altitude_m: pick(stream, [0, 500, 1500, 3000]),
+    temperature_C: between(stream, 8, 38),
+  };
+}
+
+function anyOpening(stream: Stream, kit: Kit): Opening {
+  const poor = chance(stream, 0.25);
+  const deep = chance(stream, 0.5);
+  const rods = deep ? whole(stream, 2, 12) : 1;
+  // The bit hangs just above the bottom of the hole there is; some of the last rod still stands out.
+  const starter_m = deep ? rods * kit.rodLength_m - between(stream, 0.05, 1.3) : between(stream, 0.25, 1.2);
+  const pit_L = 1000 * (kit.settling.area_m2 * kit.settling.depth_m + kit.suction.area_m2 * kit.suction.depth_m);
+  return {
+    rods,
+    rodsInAll: rods + whole(stream, 1, 8),
+    starter_m,
+    pit_L: pit_L * between(stream, poor ? 0.2 : 0.7, 0.93),
+    primed: chance(stream, 0.8),
+    water_L: poor ? between(stream, 0, 150) : between(stream, 500, 4000),
+    powder_kg: poor ? between(stream, 0, 0.5) : between(stream, 2, 20),
+    petrol_L: poor ? between(stream, 0, 0.15) : 20,
+    maxDepth_m: Math.ceil(starter_m + 6),
+  };
+}
+
+/** Job number n; the same number always gives the same job. */
+export function randomJob(n: number): Scenario {
+  const stream = createStream(`random job ${n}`);
+  const kit = { ...DEFAULT_KIT, ...anyKit(stream) };
+  return {
+    id: 'random',
+    version: 1,
+    seed: n,
+    practice: n % 3 !== 0,
+    ground: anyGround(n, stream),
+    kit,
+    opening: anyOpening(stream, kit),
+  };
+}

@@ -1,0 +1,27 @@
+// Whatever a crew does: nothing negative, nothing infinite, everything balanced, and the same again on replay and from a snapshot.
+import { expect, it } from 'vitest';
+import { EVENT_NAMES } from '../../../sim';
+import { added } from './tally';
+import { trial } from './trial';
+
+const RUNS = 300;
+const TICKS = 1200;
+
+/** Events too rare for 300 short runs; the sweep of 5,000 meets them. */
+const RARE: readonly string[] = [];
+
+it(`${RUNS} random runs of ${TICKS / 60} job minutes keep every invariant`, { timeout: 300_000 }, () => {
+  const faults: string[] = [];
+  const tallies = [];
+  for (let n = 0; n < RUNS; n++) {
+    const { tally, fault } = trial(n, { ticks: TICKS, replay: n % 10 === 0, restore: n % 10 === 5 });
+    if (fault) faults.push(`run ${n}, ${fault}`);
+    tallies.push(tally);
+  }
+  expect(faults).toEqual([]);
+  // The runs must get somewhere, or they prove nothing.
+  const { tried, taken, drilled_m, events } = added(tallies);
+  expect(taken / tried).toBeGreaterThan(0.5);
+  expect(drilled_m).toBeGreaterThan(RUNS * 0.1);
+  expect(EVENT_NAMES.filter((name) => !events[name] && !RARE.includes(name))).toEqual([]);
+});
