@@ -29,10 +29,13 @@ for (const name of wanted.length > 0 ? wanted : present) {
   const start_ms = performance.now();
   const results = await runAll<unknown, unknown>(url, tasks);
   const time_s = (performance.now() - start_ms) / 1000;
-  const claims = sweep.judge(tasks.map((task, index) => ({ task, result: results[index] })));
+  const done = tasks.map((task, index) => ({ task, result: results[index] }));
+  const claims = sweep.judge(done);
+  const notes = sweep.notes?.(done) ?? [];
   for (const { text, holds } of claims) console.log(`  ${holds ? 'holds' : 'FAILS'}: ${text}`);
+  for (const note of notes) console.log(`  ${note}`);
   const madeWith = `model ${SIM_VERSION}, Node ${process.version}`;
-  sections.push({ name, title: sweep.title, taskCount: tasks.length, time_s, madeWith, claims });
+  sections.push({ name, title: sweep.title, taskCount: tasks.length, time_s, madeWith, claims, notes });
 }
 
 const claims = sections.flatMap((section) => section.claims);

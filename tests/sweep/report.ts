@@ -8,6 +8,7 @@ export interface Section {
   readonly time_s: number;
   readonly madeWith: string;
   readonly claims: readonly Claim[];
+  readonly notes?: readonly string[];
 }
 
 const HEAD = `# The sweep
@@ -28,7 +29,8 @@ function nameIn(section: string): string {
   return section.slice(3).split(':')[0].trim();
 }
 
-function textOf({ name, title, taskCount, time_s, madeWith, claims }: Section): string {
+function textOf({ name, title, taskCount, time_s, madeWith, claims, notes = [] }: Section): string {
   const list = claims.map(({ text, holds }) => `- ${holds ? 'holds' : '**fails**'}: ${text}`).join('\n');
-  return `## ${name}: ${title}\n\n${taskCount} tasks in ${time_s.toFixed(0)} s, ${madeWith}.\n\n${list}\n`;
+  const counts = notes.length > 0 ? `\n${notes.join('\n\n')}\n` : '';
+  return `## ${name}: ${title}\n\n${taskCount} tasks in ${time_s.toFixed(0)} s, ${madeWith}.\n\n${list}\n${counts}`;
 }

@@ -47,4 +47,6 @@ it('writes a section for each sweep, in order of name, and replaces only those r
   expect(second).toContain('- **fails**: new b');
   expect(second).not.toContain('old b');
   expect(reportWith(second, [])).toBe(second);
+  const counted = reportWith(second, [{ ...section('b', 'new b', true), notes: ['Events: clear 3.'] }]);
+  expect(counted).toContain('- holds: new b\n\nEvents: clear 3.\n');
 });

@@ -12,4 +12,6 @@ export interface Sweep<Task, Result> {
   tasks(): Task[];
   run(task: Task): Result | Promise<Result>;
   judge(done: { readonly task: Task; readonly result: Result }[]): Claim[];
+  /** Counts that the report shows without judging them, one line each. */
+  notes?(done: { readonly task: Task; readonly result: Result }[]): string[];
 }

@@ -12,7 +12,14 @@ export interface Played {
 
 /** Habits of one crew; drilling and rods belong to every crew. */
 const OWN_HABITS = 5;
-const EVERYBODYS: readonly string[] = ['drillsOn', 'drillsOn', 'drillsOn', 'addsARod', 'addsARodAfterClearing', 'primesAgain'];
+const EVERYBODYS: readonly string[] = [
+  'drillsOn',
+  'drillsOn',
+  'drillsOn',
+  'addsARod',
+  'addsARodAfterClearing',
+  'primesAgain',
+];
 /** How often a free second brings a habit, or one act by chance. */
 const HABIT_frac = 0.06;
 const ACT_frac = 0.05;

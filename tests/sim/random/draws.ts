@@ -17,7 +17,15 @@ export interface Drawn {
 }
 
 /** How often acts of a group come up: those that carry the drilling on more often, so that random runs get somewhere. */
-const WEIGHT: Readonly<Record<ActionGroup, number>> = { stem: 5, pump: 4, fluid: 3, pit: 2, tray: 2, well: 0.05, book: 1 };
+const WEIGHT: Readonly<Record<ActionGroup, number>> = {
+  stem: 5,
+  pump: 4,
+  fluid: 3,
+  pit: 2,
+  tray: 2,
+  well: 0.05,
+  book: 1,
+};
 const WEIGHTS = ACTION_NAMES.map((name) => WEIGHT[ACTION_SPECS[name].group]);
 const WEIGHT_IN_ALL = WEIGHTS.reduce((sum, weight) => sum + weight, 0);
 

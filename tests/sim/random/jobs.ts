@@ -22,7 +22,10 @@ function anyGround(n: number, stream: Stream): Ground {
   const seed = whole(stream, 0, 4294967295);
   if (n % 2 === 0) return ground(SETTINGS[(n / 2) % SETTINGS.length], seed);
   const main = SOIL_KINDS[((n - 1) / 2) % SOIL_KINDS.length];
-  const bed = (kind: SoilKind, least: number, most: number) => ({ kind, thickness_m: [least, most] as [number, number] });
+  const bed = (kind: SoilKind, least: number, most: number) => ({
+    kind,
+    thickness_m: [least, most] as [number, number],
+  });
   const wet_m = between(stream, 0.3, 6);
   return buildGround(
     {

@@ -7,6 +7,8 @@ const MOST_LOST = 1e-9;
 const NEVER_NEGATIVE = /_(m3|m4|kg|kgm3|L|gL|frac|s|m2|m|Pa)$/;
 /** Lengths with a sign: how far a lift (negative) or a lowering has still to go. */
 const SIGNED: readonly string[] = ['motion_m'];
+/** Depths of which -1 says that there is none. */
+const MAY_BE_NONE: readonly string[] = ['refusedAt_m'];
 /** Shares of a whole. */
 const SHARES = /_frac$/;
 /** May pass 1: the fluid that comes back when the hole overflows, as a share of what is pumped. */
@@ -18,7 +20,8 @@ const rules = new Map<string, Rule>();
 function ruleFor(name: string): Rule {
   let rule = rules.get(name);
   if (!rule) {
-    const least = NEVER_NEGATIVE.test(name) && !SIGNED.includes(name) ? 0 : -Infinity;
+    const signed = SIGNED.includes(name) || !NEVER_NEGATIVE.test(name);
+    const least = signed ? -Infinity : MAY_BE_NONE.includes(name) ? -1 : 0;
     rule = { least, most: SHARES.test(name) && !OVER_ONE.includes(name) ? 1 : Infinity };
     rules.set(name, rule);
   }

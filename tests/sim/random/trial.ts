@@ -1,5 +1,5 @@
 // One random run with all that is asked of it: sound at every look, the same on replay, the same from a snapshot on the way.
-import { hashRun, replayRun, restoreRun, snapshotOf, type Snapshot } from '../../../sim';
+import { hashRun, replayRun, restoreRun, snapshotOf, type MachineValue, type Snapshot } from '../../../sim';
 import { playOn, playRandom } from './crew';
 import { randomJob } from './jobs';
 import { unsound } from './sound';
@@ -30,10 +30,12 @@ export function trial(n: number, { ticks, replay, restore }: TrialOptions): Tria
   const snapshotTick = 1 + ((n * 7919) % ticks);
   let snapshot: { text: string; entries: number } | null = null;
   let fault: string | null = null;
+  let machine: MachineValue | null = null;
   let depth_m = scenario.opening.starter_m;
   const { run, tried, taken } = playRandom(scenario, `random ${n}`, ticks, (now) => {
-    noteModes(modes, now);
     const { state } = now;
+    if (state.machine !== machine) noteModes(modes, now);
+    machine = state.machine;
     if (state.hole.depth_m < depth_m - RISES_m) fault ??= `tick ${state.tick}: the hole has become less deep`;
     depth_m = state.hole.depth_m;
     if (restore && state.tick === snapshotTick)

@@ -1,0 +1,88 @@
+// Five thousand random runs: every invariant holds in each, and between them they meet all that can happen.
+import { EVENT_NAMES, REFUSAL_KEYS } from '$sim';
+import { added, type Counts, type Tally } from '../sim/random/tally';
+import { trial } from '../sim/random/trial';
+import type { Claim, Sweep } from './sweep';
+
+const RUNS = 5000;
+const RUNS_PER_TASK = 50;
+const TICKS = 1200;
+/** One run in so many goes on for a half day, for what takes its time. */
+const LONG_EVERY = 25;
+const LONG_TICKS = 14_400;
+const LEAST_TAKEN = 0.5;
+const LEAST_TIMES = 20;
+
+interface Task {
+  readonly first: number;
+}
+interface Result {
+  readonly tally: Tally;
+  readonly faults: string[];
+}
+
+const sweep: Sweep<Task, Result> = {
+  title: `${RUNS} random runs of ${TICKS / 60} job minutes, one in ${LONG_EVERY} of ${LONG_TICKS / 3600} hours`,
+
+  tasks: () => Array.from({ length: RUNS / RUNS_PER_TASK }, (_, index) => ({ first: index * RUNS_PER_TASK })),
+
+  run({ first }) {
+    const faults: string[] = [];
+    const tallies: Tally[] = [];
+    for (let n = first; n < first + RUNS_PER_TASK; n++) {
+      const ticks = n % LONG_EVERY === LONG_EVERY - 1 ? LONG_TICKS : TICKS;
+      const { tally, fault } = trial(n, { ticks, replay: n % 10 === 0, restore: n % 10 === 5 });
+      if (fault) faults.push(`run ${n}, ${fault}`);
+      tallies.push(tally);
+    }
+    return { tally: added(tallies), faults };
+  },
+
+  judge(done): Claim[] {
+    const faults = done.flatMap(({ result }) => result.faults);
+    const { tried, taken, events } = sumOf(done);
+    const rare = EVENT_NAMES.filter((name) => (events[name] ?? 0) < LEAST_TIMES);
+    return [
+      {
+        text:
+          `in ${faults.length} of ${RUNS} runs something was unsound (wanted: none)` +
+          (faults.length > 0 ? `; the first: ${faults[0]}` : ''),
+        holds: faults.length === 0,
+      },
+      {
+        text: `${taken} of ${tried} acts drawn by chance were done (wanted: half)`,
+        holds: taken >= tried * LEAST_TAKEN,
+      },
+      {
+        text:
+          `${EVENT_NAMES.length - rare.length} of ${EVENT_NAMES.length} events happen ${LEAST_TIMES} times or more (wanted: all)` +
+          (rare.length > 0 ? `; too rare: ${rare.map((name) => `${name} ${events[name] ?? 0}`).join(', ')}` : ''),
+        holds: rare.length === 0,
+      },
+    ];
+  },
+
+  notes(done): string[] {
+    const sum = sumOf(done);
+    const never = REFUSAL_KEYS.filter((key) => !sum.refusals[key]);
+    return [
+      `${(sum.ticks / 3600).toFixed(0)} job hours, ${sum.drilled_m.toFixed(0)} m drilled.`,
+      `Events: ${listed(sum.events)}.`,
+      `Causes: ${listed(sum.causes)}.`,
+      `Refusals: ${listed(sum.refusals)}; never: ${never.join(', ') || 'none of them'}.`,
+      `Modes, by runs that were in them: ${listed(sum.modes)}.`,
+    ];
+  },
+};
+export default sweep;
+
+function sumOf(done: readonly { readonly result: Result }[]): Tally {
+  return added(done.map(({ result }) => result.tally));
+}
+
+function listed(counts: Counts): string {
+  return Object.entries(counts)
+    .sort(([, a], [, b]) => b - a)
+    .map(([name, times]) => `${name} ${times}`)
+    .join(', ');
+}
