@@ -26,6 +26,10 @@ const Range = (min: number, max: number) =>
 const NOTICED = {
   primed: true,
   primeLost: true,
+  primeFailed: true,
+  pumpGulps: true,
+  pumpWorn: true,
+  sealBurnt: true,
   strainerBlocked: true,
   pitLow: true,
   flowStarted: true,

@@ -24,6 +24,8 @@ export interface FlowInput {
   mouthLevel_m: number;
   /** Share of the strainer that is blocked, 0 to 1. */
   blockage_frac: number;
+  /** Share of its head that the pump still gives: worn, or with air in it, less than 1. */
+  headLeft_ratio: number;
   /** Fluid in the hoses (from the suction chamber), in the stem, in the annulus. */
   hose: LineFluid;
   stem: LineFluid;
@@ -99,7 +101,9 @@ let atRest_m = 0;
 let suctionShare = 0;
 
 const pumpPressure_Pa = (input: FlowInput, flow_m3s: number): number =>
-  input.hose.density_kgm3 * GRAVITY_MS2 * pumpHead_m(input.kit.shutOff_m, input.kit.free_m3s, speed_frac, flow_m3s);
+  input.hose.density_kgm3 *
+  GRAVITY_MS2 *
+  pumpHead_m(input.kit.shutOff_m * input.headLeft_ratio, input.kit.free_m3s, speed_frac, flow_m3s);
 
 /** Pressure left over at a flow above 0, Pa: falls steadily as the flow grows. */
 function surplus_Pa(flow_m3s: number): number {
@@ -144,10 +148,7 @@ function setUp(input: FlowInput): void {
   const shut_Pa = pumpPressure_Pa(input, 0);
   pump1_Pa = shut_Pa - pumpPressure_Pa(input, 1);
   atRest_Pa = shut_Pa - static_Pa;
-  const lift_m = kit.pumpAbovePit_m + input.pitLevel_m;
-  const air_Pa = airPressure_Pa(kit.altitude_m);
-  const vapour_Pa = vapourPressure_Pa(kit.temperature_C);
-  atRest_m = npshAvailable_m(air_Pa, vapour_Pa, hose.density_kgm3, lift_m, 0) - NPSH_LIMIT_m;
+  atRest_m = suctionHeadAtRest_m(kit, hose.density_kgm3, input.pitLevel_m) - NPSH_LIMIT_m;
 }
 
 function balancedFlow(warm_m3s: number): number {
@@ -166,6 +167,13 @@ function findFlow(warm_m3s: number, out: FlowResult): number {
   return atRest_m <= 0 ? 0 : flowThatSpends(suctionSurplus_m, atRest_m, flow_m3s, warm_m3s, TOLERANCE_m3s);
 }
 
+/** Suction head left at the eye of a pump that stands this high over still fluid, m: what priming has to work with. Below 0 no water comes up. */
+export function suctionHeadAtRest_m(kit: Kit, density_kgm3: number, pitLevel_m: number): number {
+  const air_Pa = airPressure_Pa(kit.altitude_m);
+  const vapour_Pa = vapourPressure_Pa(kit.temperature_C);
+  return npshAvailable_m(air_Pa, vapour_Pa, density_kgm3, kit.pumpAbovePit_m + pitLevel_m, 0);
+}
+
 /**
  * Flow, m3/s, at which the pump's pressure equals all losses and the columns to be lifted; 0 when it cannot lift them.
  * warm_m3s: the flow of the tick before, where the search starts. out receives losses and velocities at that flow.
@@ -180,7 +188,7 @@ export function solveFlow(input: FlowInput, warm_m3s: number, out: FlowResult): 
   const width_m = input.holeDiameter_m - kit.rodOutside_m;
   const hoses_Pa = conduitLoss_Pa(hoses, flow_m3s);
   out.flow_m3s = flow_m3s;
-  out.pumpHead_m = pumpHead_m(kit.shutOff_m, kit.free_m3s, speed_frac, flow_m3s);
+  out.pumpHead_m = pumpHead_m(kit.shutOff_m * input.headLeft_ratio, kit.free_m3s, speed_frac, flow_m3s);
   out.strainer_Pa = strainer1_Pa * square;
   out.suctionHose_Pa = suctionShare * hoses_Pa;
   out.deliveryHose_Pa = hoses_Pa - out.suctionHose_Pa;

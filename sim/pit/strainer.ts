@@ -24,6 +24,16 @@ export const floorSlurry_frac = (pit: PitState): number =>
 export const strainerDepth_m = (pit: PitState): number =>
   pit.suction.depth_m - levelBelowRim_m(pit.suction) - pit.strainer_m;
 
+/** With less fluid than this over the strainer a whirl draws air, m; and how much at the surface, as a volume fraction of the flow counted on. ASSUMED. */
+const WHIRL_m = 0.05;
+const MOST_AIR_frac = 0.1;
+
+/** Air that the strainer draws, volume fraction: .1 (1 - cover/.05 m) at the flow that the crew counts on, less at less. Worked value: .025 m, full flow -> .05. */
+export function airDrawn_frac(pit: PitState, flow_m3s: number, nominal_m3s: number): number {
+  const bare = 1 - Math.max(0, strainerDepth_m(pit)) / WHIRL_m;
+  return bare > 0 ? MOST_AIR_frac * bare * Math.min(1, flow_m3s / nominal_m3s) : 0;
+}
+
 /** Is the mouth of the strainer under the fluid? */
 export const strainerCovered = (pit: PitState): boolean => strainerDepth_m(pit) > 0;
 

@@ -6,12 +6,13 @@ import { emptyParcel } from '../hole/parcel';
 import { pushThroughStem, readStem, type StemReading } from '../hole/stemFill';
 import { readHole, sweepHole } from '../hole/sweep';
 import { solveFlow } from '../hydraulics/flow';
+import { AIR_BREAKS_frac, SEAL_LEAK_frac, headLeft_ratio } from '../hydraulics/wear';
 import type { LineFluid } from '../hydraulics/pipe';
 import { CLASS_COUNT } from '../materials/sizes';
 import { drawThroughStrainer, levelOut, pourInto } from '../pit/exchange';
 import { levelBelowRim_m, readChamber } from '../pit/level';
 import { settlePit } from '../pit/settle';
-import { blockStrainer, strainerCovered } from '../pit/strainer';
+import { airDrawn_frac, blockStrainer, strainerCovered } from '../pit/strainer';
 import { catchShare } from './catch';
 import type { Run } from './run';
 import { stemLength_m, stemPlace } from './stem';
@@ -53,9 +54,12 @@ export function solveCirculation(run: Run): void {
   input.pitLevel_m = levelBelowRim_m(pit.suction);
   input.mouthLevel_m = fluidLevel_m(hole, stemPlace(run));
   input.blockage_frac = pit.blockage_frac;
+  const whirled_frac = airDrawn_frac(pit, pump.flow_m3s, scenario.kit.nominalFlow_m3s);
+  const air_frac = whirled_frac + (pump.sealBurnt ? SEAL_LEAK_frac : 0);
+  input.headLeft_ratio = headLeft_ratio(pump.worn_frac, air_frac);
   pump.flow_m3s = solveFlow(input, pump.flow_m3s, work.flowResult);
-  pump.gulping = work.flowResult.starved;
-  if (!strainerCovered(pit)) losePrime(run);
+  pump.gulping = work.flowResult.starved || whirled_frac > 0;
+  if (air_frac > AIR_BREAKS_frac || !strainerCovered(pit)) losePrime(run);
 }
 
 function losePrime(run: Run): void {

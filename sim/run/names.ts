@@ -86,6 +86,10 @@ export type RefusalKey = (typeof REFUSAL_KEYS)[number];
 export const EVENT_NAMES = [
   'primed',
   'primeLost',
+  'primeFailed',
+  'pumpGulps',
+  'pumpWorn',
+  'sealBurnt',
   'strainerBlocked',
   'pitLow',
   'flowStarted',

@@ -47,8 +47,15 @@ export interface PumpState {
   /** Job seconds with the engine running. */
   running_s: number;
   flowTold: boolean;
-  /** The suction side cannot feed the pump: it gulps. */
+  /** The suction side cannot feed the pump, or air comes with the fluid: it gulps. */
   gulping: boolean;
+  gulpingTold: boolean;
+  /** Share of its head that the impeller has lost. */
+  worn_frac: number;
+  wornTold: boolean;
+  /** Seconds that it has turned without water, and whether its seal has burnt. */
+  dry_s: number;
+  sealBurnt: boolean;
 }
 
 export interface Task {

@@ -5,6 +5,7 @@ import { comeUp, pumpDown, solveCirculation } from './circulate';
 import { drill } from './drill';
 import { wander } from './noise';
 import type { Run } from './run';
+import { wearPump } from './pumpCare';
 import { readSigns } from './signs';
 import { moveStem } from './stem';
 import { workTasks } from './tasks';
@@ -36,6 +37,7 @@ export function step(run: Run): void {
   ageAll(run);
   solveCirculation(run);
   pumpDown(run);
+  wearPump(run);
   drill(run);
   // Loss and inflow, level, cake and the wall have their place here: after the cut, before the hole is swept.
   comeUp(run);

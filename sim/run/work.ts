@@ -75,6 +75,7 @@ export function createWork({ kit, ground }: Scenario, hole: HoleState): Work {
       pitLevel_m: 0,
       mouthLevel_m: 0,
       blockage_frac: 0,
+      headLeft_ratio: 1,
       hose: lineFluid(),
       stem: lineFluid(),
       annulus: lineFluid(),

@@ -32,6 +32,7 @@ function flowOf(bit_m: number): () => void {
     pitLevel_m: 0.1,
     mouthLevel_m: 0,
     blockage_frac: 0,
+    headLeft_ratio: 1,
     hose: fluid,
     stem: fluid,
     annulus: fluid,

@@ -3,6 +3,7 @@ import { describe } from 'vitest';
 import { enginePower_frac, engineSpeed_frac } from '../../sim/hydraulics/engine';
 import { pumpHead_m } from '../../sim/hydraulics/pump';
 import { NPSH_LIMIT_m, airPressure_Pa, npshAvailable_m } from '../../sim/hydraulics/suction';
+import { AIR_BREAKS_frac } from '../../sim/hydraulics/wear';
 import { vapourPressure_Pa } from '../../sim/materials/water';
 import { row } from './row';
 
@@ -106,6 +107,14 @@ describe('engine and pump', () => {
     expected: [32, 31.1, 28.4, 24.0, 17.8, 9.8, 0],
     tolerance: { abs: 0.06 },
     compute: () => [0, 100, 200, 300, 400, 500, 600].map((q) => pumpHead_m(32, 600 / L_PER_MIN, 1, q / L_PER_MIN)),
+  });
+  row({
+    id: 'PC-5',
+    mark: 'M',
+    about: 'air that breaks the prime of a centrifugal pump, share of the flow',
+    source: 'pump handbooks, from memory: 3 to 5 %',
+    expected: { from: 0.03, to: 0.05 },
+    compute: () => AIR_BREAKS_frac,
   });
   row({
     id: 'PC-4',

@@ -3,6 +3,10 @@
 export const events = {
   'event.primed': 'The pump holds water.',
   'event.primeLost': 'The pump sucked air and lost its water.',
+  'event.primeFailed': 'The line was filled, but the pump draws no water.',
+  'event.pumpGulps': 'The pump gulps.',
+  'event.pumpWorn': 'The pump gives less than it did: sand has worn it.',
+  'event.sealBurnt': 'The pump ran dry. Its seal is burnt and lets in air.',
   'event.strainerBlocked': 'The strainer is blocked.',
   'event.pitLow': 'The pit is low.',
   'event.flowStarted': 'Fluid goes down the stem.',

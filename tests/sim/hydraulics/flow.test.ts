@@ -24,6 +24,7 @@ function inputAt(bit_m: number, change: Partial<FlowInput> = {}): FlowInput {
     pitLevel_m: 0.1,
     mouthLevel_m: 0,
     blockage_frac: 0,
+    headLeft_ratio: 1,
     hose: water,
     stem: water,
     annulus: water,
