@@ -16,7 +16,7 @@ export interface HoleState {
   used: number;
   /** Depth drilled, m. */
   depth_m: number;
-  /** Radius of the wall by cell, m; 0 where there is no hole yet. */
+  /** Radius of the wall by cell, m; 0 where there is no hole yet, and where clay has closed it. */
   radius_m: Float64Array;
   /** Suspended grain volume by class and cell, m3. */
   solids_m3: Float64Array;
@@ -83,10 +83,10 @@ export function createHole(shape: HoleShape): HoleState {
   return hole;
 }
 
-/** Gives every cell down to the present depth that has no wall yet this radius. */
+/** Gives every cell down to the present depth that has no wall yet this radius; a cell that clay has closed stays closed. */
 export function openWall(hole: HoleState, radius_m: number): void {
   for (let i = 0; i < hole.cells && i * hole.dz_m < hole.depth_m; i++) {
-    if (hole.radius_m[i] === 0) hole.radius_m[i] = radius_m;
+    if (hole.radius_m[i] === 0 && hole.wall.open_s[i] === 0) hole.radius_m[i] = radius_m;
   }
 }
 

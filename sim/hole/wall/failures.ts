@@ -1,0 +1,47 @@
+// What went wrong with the wall in one tick, by cause, cell and volume: made anew each tick, told by the run.
+
+/** In this order by number. level: the fluid stands too low; inflow: ground water runs in; noCake: head enough, but nothing on the wall for it to press on;
+ * gap: the same in ground too open for any cake; swab: the pull took the pressure away; washout: the stream took the wall; squeeze, swelling: clay came in. */
+export const CAUSES = ['level', 'inflow', 'noCake', 'gap', 'swab', 'washout', 'squeeze', 'swelling'] as const;
+export type Cause = (typeof CAUSES)[number];
+
+export const LEVEL = 0;
+export const INFLOW = 1;
+export const NO_CAKE = 2;
+export const GAP = 3;
+export const SWAB = 4;
+export const WASHOUT = 5;
+export const SQUEEZE = 6;
+export const SWELLING = 7;
+
+export interface Failures {
+  /** Entries in use. */
+  count: number;
+  cause: Uint8Array;
+  cell: Int32Array;
+  /** Ground that fell or was washed off, pores included; for clay what the hole lost; m3. */
+  volume_m3: Float64Array;
+  /** 1 where the cell was sound before: the first tick of this failure. */
+  begins: Uint8Array;
+}
+
+export function createFailures(most: number): Failures {
+  return {
+    count: 0,
+    cause: new Uint8Array(most),
+    cell: new Int32Array(most),
+    volume_m3: new Float64Array(most),
+    begins: new Uint8Array(most),
+  };
+}
+
+/** Adds an entry; a full list keeps what it has. */
+export function note(failures: Failures, cause: number, cell: number, volume_m3: number, begins: boolean): void {
+  const at = failures.count;
+  if (at >= failures.cause.length) return;
+  failures.cause[at] = cause;
+  failures.cell[at] = cell;
+  failures.volume_m3[at] = volume_m3;
+  failures.begins[at] = begins ? 1 : 0;
+  failures.count = at + 1;
+}

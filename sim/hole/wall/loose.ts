@@ -1,0 +1,57 @@
+// One look at a cell in ground that friction and cohesion hold: does it stand, fall, wash out?
+import { GRAVITY_MS2 } from '../../numeric/units';
+import type { HoleState } from '../hole';
+import type { WallGround } from '../wallGround';
+import { GAP, INFLOW, LEVEL, NO_CAKE, note } from './failures';
+import { cohesion_Pa, readNeed } from './need';
+import { takeOff, wanting_ratio } from './slough';
+import { stability_ratio, supportShare_frac, wallGradient_ratio } from './support';
+import { fluidPressure_Pa, type WallInput } from './input';
+import { pathOf } from './path';
+import { washCell } from './wash';
+import type { WallWork } from './work';
+
+/** Ground with a d15 beyond this takes no cake: its gaps stay open, mm. ASSUMED. */
+const OPEN_d15_mm = 1;
+const WATER_kgm3 = 1000;
+
+/** Why a wall falls that has over_Pa more pressure in the hole than in its pores and wants need_Pa. */
+function causeOf(over_Pa: number, need_Pa: number, d15_mm: number): number {
+  if (over_Pa < 0) return INFLOW;
+  // A membrane would carry all of the pressure: would it do?
+  if (over_Pa < need_Pa) return LEVEL;
+  return d15_mm > OPEN_d15_mm ? GAP : NO_CAKE;
+}
+
+export function looseCell(
+  hole: HoleState,
+  ground: WallGround,
+  work: WallWork,
+  input: WallInput,
+  i: number,
+  dt_s: number,
+  thin_ratio: number,
+): void {
+  const { wall } = hole;
+  const depth_m = (i + 0.5) * hole.dz_m;
+  const radius_m = hole.radius_m[i];
+  if (ground.saturation_frac[i] < 1 && depth_m > input.level_m) wall.wetted_s[i] += dt_s;
+  const over_Pa = fluidPressure_Pa(input, depth_m) - ground.pore_Pa[i];
+  pathOf(hole, ground, work, i);
+  const gradient_ratio = wallGradient_ratio(work.path, over_Pa / (WATER_kgm3 * GRAVITY_MS2), radius_m);
+  readNeed(work.need, i, radius_m);
+  const friction_Pa = work.need.friction_Pa[i];
+  const stuck_Pa = cohesion_Pa(ground, i, wall.wetted_s[i]);
+  const spared_Pa = stuck_Pa * work.need.cohesionShare_ratio[i];
+  const F = stability_ratio(supportShare_frac(work.path) * over_Pa, friction_Pa, spared_Pa);
+  wall.stability_ratio[i] = F;
+  const falling = wall.sloughing[i] > 0;
+  const wanting = wanting_ratio(F, falling);
+  wall.sloughing[i] = wanting > 0 ? 1 : 0;
+  if (wanting > 0) {
+    const fall_m = work.retreat_ms[i] * wanting * dt_s;
+    const volume_m3 = takeOff(hole, ground, work.fallen, i, fall_m, input.bitWidth_m);
+    note(work.failures, causeOf(over_Pa, friction_Pa - spared_Pa, ground.d15_mm[i]), i, volume_m3, !falling);
+  }
+  washCell(hole, ground, work, input, i, dt_s, thin_ratio, gradient_ratio, stuck_Pa);
+}
