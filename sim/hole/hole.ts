@@ -124,8 +124,10 @@ export function holeContent_m3(hole: HoleState): number {
 export function fluidLevel_m(hole: HoleState, stem: StemPlace): number {
   let empty_m3 = hole.shortfall_m3;
   for (let i = 0; i < hole.cells && i * hole.dz_m < hole.depth_m; i++) {
-    const room_m3 = cellVolume_m3(hole, i, Math.min((i + 1) * hole.dz_m, hole.depth_m), stem);
-    if (empty_m3 <= room_m3) return (i + (room_m3 > 0 ? empty_m3 / room_m3 : 0)) * hole.dz_m;
+    const bottom_m = Math.min((i + 1) * hole.dz_m, hole.depth_m);
+    const room_m3 = cellVolume_m3(hole, i, bottom_m, stem);
+    const top_m = i * hole.dz_m;
+    if (empty_m3 <= room_m3) return top_m + (room_m3 > 0 ? empty_m3 / room_m3 : 0) * (bottom_m - top_m);
     empty_m3 -= room_m3;
   }
   return hole.depth_m;

@@ -1,0 +1,111 @@
+// Loss and inflow of one tick: the wall is looked at, the level found at which hole and ground agree, and the wall remembers.
+import { rheologyInto } from '../../fluid/rheology';
+import { BENTONITE, SOAKED } from '../../fluid/substances';
+import { fitCells } from '../cells';
+import type { HoleState, StemPlace } from '../hole';
+import type { WallGround } from '../wallGround';
+import { readColumn } from './column';
+import { indexLogOf, WATER_Nm3 } from './conductance';
+import { levelOf_m, solveLevel } from './level';
+import { LOOK_TICKS, lookAtCell } from './look';
+import { added_Pa, cellPressure_Pa, pressureAbove_Pa } from './pressure';
+import type { LossInput, LossWork } from './work';
+
+/** Ground tighter than this, m/s, takes and gives nothing that a hole would notice: under a tenth of a litre an hour and metre. */
+const TIGHT_ms = 1e-9;
+/** From this share of a cell under fluid it counts as wetted. */
+const WETTED_frac = 0.5;
+
+const place: StemPlace = { bit_m: 0, rodOutside_m: 0 };
+
+/** One fluid stands for the lost fluid in all rings: the mean of the column, whose parts have all come past the open wall. */
+function readFluid(hole: HoleState, temperature_C: number, work: LossWork): void {
+  const { rheology, law } = work;
+  let soaked_kg = 0;
+  let bentonite_kg = 0;
+  let fines_m3 = 0;
+  for (let i = 0; i < hole.used; i++) {
+    soaked_kg += hole.dissolved_kg[SOAKED * hole.cells + i];
+    bentonite_kg += hole.dissolved_kg[BENTONITE * hole.cells + i];
+    fines_m3 += work.fines_m3[i];
+  }
+  const water_m3 = work.room_m3 - work.grains_m3;
+  const any = water_m3 > 0;
+  rheologyInto(
+    rheology,
+    any ? soaked_kg / water_m3 : 0,
+    any ? bentonite_kg / water_m3 : 0,
+    any ? fines_m3 / work.room_m3 : 0,
+    temperature_C,
+  );
+  if (rheology.n_ratio !== law.n_ratio) law.indexLog = indexLogOf(rheology.n_ratio);
+  law.n_ratio = rheology.n_ratio;
+  law.K_Pasn = rheology.K_Pasn;
+}
+
+/** Looks at the cells whose turn it is and at those without a conductance, and sets what the level asks of each. */
+function readWall(hole: HoleState, ground: WallGround, level_m: number, input: LossInput, work: LossWork): void {
+  const { wall } = hole;
+  const { flow_m3Pa, ground_Pa, height_m } = work;
+  const above_Pa = pressureAbove_Pa(hole, level_m, work);
+  // Below a cell that has closed the fluid is shut in: what it loses there changes nothing above.
+  let shut = false;
+  for (let i = 0; i < work.cells; i++) {
+    const saturated = ground.saturation_frac[i] >= 1;
+    // The open part of the last cell has its middle higher than the cell; hydrostatic inside a cell.
+    const shift_m = 0.5 * (height_m[i] - hole.dz_m);
+    ground_Pa[i] = saturated ? Math.max(0, ground.pore_Pa[i] + WATER_Nm3 * shift_m) : 0;
+    flow_m3Pa[i] = 0;
+    shut = shut || !(work.cellRoom_m3[i] > 0);
+    if (shut || ground.K_ms[i] < TIGHT_ms) continue;
+    const inTurn = (i + input.tick) % LOOK_TICKS === 0;
+    if (inTurn || !(wall.conductance_ms[i] > 0)) {
+      const inside_Pa = cellPressure_Pa(hole, i, level_m, above_Pa, added_Pa(hole, i, input, work), work);
+      let head_m = (inside_Pa - ground_Pa[i]) / WATER_Nm3;
+      if (head_m < 0 && !saturated) head_m = 0;
+      lookAtCell(hole, ground, i, head_m, inTurn, input, work);
+    }
+    flow_m3Pa[i] = (wall.conductance_ms[i] * height_m[i] * input.dt_s) / WATER_Nm3;
+  }
+}
+
+/** What the wall keeps of this tick. */
+function remember(hole: HoleState, ground: WallGround, input: LossInput, work: LossWork): void {
+  const { wall } = hole;
+  for (let i = 0; i < work.cells; i++) {
+    const lost_m2 = wall.lost_m2[i] + work.leave_m3[i] / work.height_m[i];
+    wall.lost_m2[i] = lost_m2 > 0 ? lost_m2 : 0;
+    if (ground.saturation_frac[i] < 1) {
+      const dry_m = work.level_m - i * hole.dz_m;
+      if (dry_m <= (1 - WETTED_frac) * work.height_m[i]) wall.wetted_s[i] += input.dt_s;
+    }
+  }
+}
+
+/** The sweep's last cell reaches down to the bed: what the next cell of the wall takes, it takes from there. */
+function foldIntoUsed(hole: HoleState, work: LossWork): void {
+  const last = hole.used - 1;
+  for (let i = hole.used; i < hole.cells; i++) {
+    work.leave_m3[last] += work.leave_m3[i];
+    work.leave_m3[i] = 0;
+  }
+}
+
+/**
+ * One tick of loss and inflow: after the cut, before the sweep. Brings the cells in use into line with the bed (fitCells), changes
+ * hole.wall (lost_m2, cake_m, cakeResistance_s, wetted_s, conductance_ms) and sets the results in work; moves no water: the sweep
+ * takes leave_m3, level_m and returns_m3 from there.
+ */
+export function lossInto(hole: HoleState, ground: WallGround, input: LossInput, work: LossWork): void {
+  place.bit_m = input.bit_m;
+  place.rodOutside_m = input.rodOutside_m;
+  work.leave_m3.fill(0);
+  work.pressure_Pa.fill(0);
+  readColumn(hole, place, fitCells(hole, place), work);
+  readFluid(hole, input.temperature_C, work);
+  const content_m3 = hole.water_m3 + work.grains_m3 + work.bedGrains_m3;
+  readWall(hole, ground, levelOf_m(hole, place, content_m3, work), input, work);
+  solveLevel(hole, ground, place, input, work);
+  remember(hole, ground, input, work);
+  foldIntoUsed(hole, work);
+}
