@@ -1,47 +1,14 @@
 // What each thing in the drawing is and what it is doing, as message keys with data. No drawing here: the same list
 // serves the pointer, the tap, and those who listen instead of looking.
 
-import type { SlotData } from '../words';
 import { cloudiness } from './palette';
 import type { CutawayView, ShownChamber, ShownHole } from './shown';
+import { tellCake, tellFalling, tellSeep, tellWall } from './describeWall';
+import { keyOf as key, round, type Description, type Thing } from './thing';
 
-export const THINGS = [
-  'drive',
-  'swivel',
-  'rope',
-  'winch',
-  'tripod',
-  'stem',
-  'bit',
-  'fluid',
-  'air',
-  'bed',
-  'nominal',
-  'channel',
-  'settling',
-  'heap',
-  'suction',
-  'strainer',
-  'pump',
-  'deliveryHose',
-  'suctionHose',
-  'rack',
-  'ruler',
-  'ownLog',
-  'neighbours',
-  'ground',
-] as const;
-export type Thing = (typeof THINGS)[number];
+export { THINGS, type Description, type Thing } from './thing';
 
-export interface Description {
-  thing: Thing;
-  key: string;
-  data?: SlotData;
-}
-
-const round = (value: number, step: number): number => Math.round(value / step) * step;
 const cm = (length_m: number): number => Math.max(0, Math.round(length_m * 20) * 5);
-const key = (name: string): string => `cutaway.tell.${name}`;
 
 function cloudWord(fines_frac: number): string {
   const c = cloudiness(fines_frac);
@@ -141,6 +108,14 @@ export function describe(view: CutawayView, thing: Thing): Description | null {
       return hole ? tellFluid(view, hole) : null;
     case 'air':
       return hole && hole.level_m > 0.03 ? { thing, key: key('air'), data: { depth: round(hole.level_m, 0.1) } } : null;
+    case 'wall':
+      return hole ? tellWall(view, hole) : null;
+    case 'cake':
+      return hole ? tellCake(hole) : null;
+    case 'falling':
+      return hole ? tellFalling(hole) : null;
+    case 'seep':
+      return hole ? tellSeep(hole) : null;
     case 'bed':
       return hole && hole.bed_m > 0.01 ? { thing, key: key('bed'), data: { cm: Math.round(hole.bed_m * 100) } } : null;
     case 'nominal':
@@ -196,6 +171,10 @@ const TOLD: readonly Thing[] = [
   'rope',
   'fluid',
   'air',
+  'wall',
+  'cake',
+  'falling',
+  'seep',
   'bed',
   'nominal',
   'channel',

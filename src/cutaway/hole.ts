@@ -1,21 +1,30 @@
-// The hole drawn true: its wall cell by cell, the fluid in it coloured by what it carries, air where it stands empty.
-// Cake and slough (later) are things of their own: they come between this and the grains, see scene.ts.
+// The hole drawn true: its wall cell by cell, the fluid in it coloured by what it carries, air where it stands empty, and
+// how far down the fluid stands. Skin and falling ground are things of their own.
 
 import { Container, Graphics } from 'pixi.js';
 import { slicePolygon } from './holeShape';
-import { halfOf, yOf } from './place';
+import { say } from '../words';
+import { bankY, halfOf, yOf } from './place';
 import { createMemory, type Part, type Scene } from './part';
 import { fluidColour } from './palette';
 import type { CutawayView, ShownHole } from './shown';
+import { dashedLine } from './strokes';
 
 /** Silt and clay are the finest two size classes: they colour the fluid, coarser grains are drawn one by one. */
 export const FINE_CLASSES = 2;
+
+/** The level is told from here down: less is the play of a hole that runs over, m. */
+const LEVEL_TOLD_m = 0.15;
+/** Where the wall stands so much off the bit's own width, that width is drawn as a dotted line, m. */
+const OFF_TOLD_m = 0.006;
 
 export function createHole(): Part {
   const layer = new Container();
   const fluid = new Graphics();
   const wall = new Graphics();
-  layer.addChild(fluid, wall);
+  const width = new Graphics();
+  const mark = new Graphics();
+  layer.addChild(fluid, wall, width, mark);
   const wallMemory = createMemory(4);
   let colours = new Int32Array(0);
 
@@ -95,25 +104,74 @@ export function createHole(): Part {
     wall.stroke({ color: look.ink, width: look.line_px * 1.25, join: 'round' });
   }
 
+  /** The bit's own width beside a wall that has been washed out or has come in. */
+  function drawWidth({ kit }: CutawayView, hole: ShownHole, { place, look }: Scene): void {
+    width.clear();
+    const half = halfOf(place, kit.bit_m / 2);
+    for (let i = 0; i < hole.cells; i++) {
+      if (Math.abs(hole.radius_m[i] - kit.bit_m / 2) < OFF_TOLD_m) continue;
+      const top = yOf(place, i * hole.dz_m);
+      const bottom = yOf(place, Math.min(hole.depth_m, (i + 1) * hole.dz_m));
+      for (const side of [-1, 1]) {
+        const x = place.hole_x + side * half;
+        dashedLine(width, x, top, x, bottom, 2, 3);
+      }
+    }
+    width.stroke({ color: look.ink, width: 1, alpha: 0.6 });
+  }
+
+  /** How far down the fluid stands, left of the hole below the pit, with a line to where it stands. */
+  function drawLevel(view: CutawayView, hole: ShownHole, { place, look, labels }: Scene): void {
+    mark.clear();
+    labels.open('level');
+    if (hole.level_m >= LEVEL_TOLD_m) {
+      const y = yOf(place, hole.level_m);
+      const half = halfOf(place, hole.radius_m[Math.floor(hole.level_m / hole.dz_m)] ?? view.kit.bit_m / 2);
+      const pit_y = bankY(place, Math.max(view.pit.suction.depth_m, view.pit.settling.depth_m));
+      let words_y = Math.max(y, pit_y + place.text_px);
+      const water = view.waterTable_m === null ? null : yOf(place, view.waterTable_m);
+      if (water !== null && Math.abs(water - words_y) < place.text_px * 1.4) words_y += place.text_px * 1.5;
+      const x = place.hole_x - half - (place.compact ? 7 : 12);
+      const words = say(place.compact ? 'cutaway.levelDownShort' : 'cutaway.levelDown', { level: hole.level_m });
+      const halo = view.layers ? look.paper : look.closed;
+      labels.put('words', words, x - 3, words_y, { ax: 1, strong: true, tone: 'water', halo });
+      mark
+        .moveTo(x, words_y)
+        .lineTo(place.hole_x - half, y)
+        .stroke({ color: look.waterText, width: 1.2 });
+    }
+    labels.close();
+  }
+
   return {
     layer,
     draw(view, scene) {
       const { hole } = view;
       layer.visible = hole !== null;
-      if (!hole) return;
+      if (!hole) {
+        scene.labels.open('level');
+        scene.labels.close();
+        return;
+      }
       const recoloured = recolour(view, hole, scene);
       let sum = 0;
       for (let i = 0; i < hole.cells; i++) sum += hole.radius_m[i] * (1 + i * 0.01);
       const reshaped = wallMemory(Math.round(hole.depth_m * 1000), Math.round(sum * 1e6), hole.cells);
       if (recoloured || reshaped || scene.fresh) drawFluid(hole, scene);
-      if (reshaped || scene.fresh) drawWall(hole, scene);
+      if (reshaped || scene.fresh) {
+        drawWall(hole, scene);
+        drawWidth(view, hole, scene);
+      }
+      if (recoloured || reshaped || scene.fresh) drawLevel(view, hole, scene);
     },
     thingAt(view, { place }, x, y) {
       const { hole } = view;
       if (!hole || y < place.ground_y || y > yOf(place, hole.depth_m) + 2) return null;
       const i = Math.min(hole.cells - 1, Math.max(0, Math.floor((y - place.ground_y) / place.depth_pxm / hole.dz_m)));
       const half = halfOf(place, hole.radius_m[i]);
-      if (Math.abs(x - place.hole_x) > half + 3) return null;
+      const off = Math.abs(x - place.hole_x) - half;
+      if (off > 3) return null;
+      if (off > -2) return 'wall';
       return y < yOf(place, hole.level_m) ? 'air' : 'fluid';
     },
   };

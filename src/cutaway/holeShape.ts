@@ -5,13 +5,18 @@ import type { ShownHole } from './shown';
 
 /** Radius at a depth, m, between the middles of the cells. */
 export function radiusAt(hole: ShownHole, depth_m: number): number {
+  return betweenCells(hole, hole.radius_m, depth_m);
+}
+
+/** A figure of the cells at a depth: straight between the cells' middles. */
+export function betweenCells(hole: ShownHole, values: Float64Array, depth_m: number): number {
   const at = depth_m / hole.dz_m - 0.5;
   const last = Math.max(0, hole.cells - 1);
   const i = Math.max(0, Math.min(last, Math.floor(at)));
   const j = Math.min(last, i + 1);
   const share = Math.max(0, Math.min(1, at - i));
-  const a = hole.radius_m[i];
-  return a + ((hole.radius_m[j] ?? a) - a) * share;
+  const a = values[i];
+  return a + ((values[j] ?? a) - a) * share;
 }
 
 /** Depths at which the outline has a corner, between two depths: both ends and the cells' middles between. */

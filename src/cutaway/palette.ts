@@ -38,6 +38,9 @@ export interface Palette {
   jet: string;
   streak: string;
   heap: string;
+  /** The skin that the fluid leaves on the wall, and ground that falls from it. */
+  cake: string;
+  clod: string;
   grainFills: string[];
   grainLine: string;
   /** Thickness of outlines, px. */
@@ -90,6 +93,8 @@ const PAPER: Palette = {
   jet: '#e9f4f7',
   streak: '#f6fbfb',
   heap: '#d9bb76',
+  cake: '#5d5a26',
+  clod: '#b98b4e',
   grainFills: ['#fbeec4', '#f0cd78', '#d9cdb8', '#fffaf0', '#d99a55'],
   grainLine: '#2b2722',
   line_px: 1.4,
@@ -132,6 +137,8 @@ const NIGHT: Palette = {
   jet: '#cfe8f0',
   streak: '#dcebf0',
   heap: '#8f7642',
+  cake: '#b9b36a',
+  clod: '#a9783f',
   grainFills: ['#e9d9a9', '#d3ad55', '#9d8a75', '#f1ead6', '#bd8049'],
   grainLine: '#0d0d0c',
   line_px: 1.4,

@@ -1,13 +1,15 @@
 // All visible things in their order, back to front, and the words that belong to none of them.
-// Later things have their place here: cake and slough after the hole's wall, casing and pack after the bed.
+// Later things have their place here: casing and pack after the bed.
 
 import { Container, Graphics } from 'pixi.js';
 import { t } from '../words';
 import { createBed } from './bed';
 import { createBit } from './bit';
+import { createCake } from './cake';
 import { createChannel } from './channel';
 import { describe, describeLayer, type Description } from './describe';
 import { createDrive } from './drive';
+import { createFalling } from './falling';
 import { DENSER } from './grainSize';
 import { createGrainKey } from './grainKey';
 import { createGrains } from './grains';
@@ -27,6 +29,7 @@ import { createPump } from './pump';
 import { createRack } from './rack';
 import { createRuler } from './ruler';
 import type { CutawayView } from './shown';
+import { createSeep } from './seep';
 import { createSky } from './sky';
 import { createStem } from './stem';
 import { createStreaks } from './streaks';
@@ -50,10 +53,13 @@ export function createScene(): Stage {
     createPit(),
     createChannel(),
     createNominal(),
+    createSeep(),
     createHole(),
+    createCake(),
     createBed(),
     createJets(),
     createGrains(),
+    createFalling(),
     createTripod(),
     createStem(),
     createStreaks(),

@@ -81,6 +81,15 @@ export interface ShownHole {
   cells: number;
   depth_m: number;
   radius_m: Float64Array;
+  /** Thickness of the skin on the wall, m. */
+  cake_m: Float64Array;
+  /** 1 where ground is falling from the wall now, else 0. */
+  falling: Float64Array;
+  /**
+   * Fluid that goes into the ground from each metre of hole, m2/s; negative where ground water comes in. Null where the
+   * ground is closed.
+   */
+  seep_m2s: Float64Array | null;
   /** Upward speed of the fluid round the stem (or in the open hole below the bit), m/s. */
   up_ms: Float64Array;
   /** Volume fraction of each size class in the fluid, class by class: [class * stride + cell]. */

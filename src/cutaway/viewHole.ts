@@ -10,6 +10,9 @@ export function createShownHole({ state }: Run): ShownHole {
     cells: 0,
     depth_m: 0,
     radius_m: new Float64Array(cells),
+    cake_m: new Float64Array(cells),
+    falling: new Float64Array(cells),
+    seep_m2s: null,
     up_ms: new Float64Array(cells),
     solids_frac: new Float64Array(CLASS_COUNT * cells),
     stride: cells,
@@ -31,7 +34,11 @@ export function fillHole(shown: ShownHole, run: Run): void {
   shown.cells = Math.min(hole.cells, Math.max(1, Math.ceil(hole.depth_m / hole.dz_m - 1e-9)));
   shown.level_m = fluidLevel_m(hole, place);
   shown.bed_m = bedHeight_m(hole, place);
-  for (let i = 0; i < shown.cells; i++) shown.radius_m[i] = hole.radius_m[i];
+  for (let i = 0; i < shown.cells; i++) {
+    shown.radius_m[i] = hole.radius_m[i];
+    shown.cake_m[i] = hole.wall.cake_m[i];
+    shown.falling[i] = hole.wall.sloughing[i];
+  }
   fillFluid(shown, run);
   fillSlip(shown, run);
   let bed_m3 = 0;

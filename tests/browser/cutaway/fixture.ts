@@ -16,6 +16,10 @@ export interface FixtureChoice {
   washOut?: boolean;
   levelDown_m?: number;
   polymer_gL?: number;
+  /** Skin on the sand, ground falling from the wall, fluid going into the ground. */
+  cake_m?: number;
+  falling?: boolean;
+  seep_m2s?: number;
 }
 
 export function fixtureView(choice: FixtureChoice = {}): CutawayView {
@@ -29,6 +33,9 @@ export function fixtureView(choice: FixtureChoice = {}): CutawayView {
     depth_m,
     radius_m: new Float64Array(CELLS),
     up_ms: new Float64Array(CELLS),
+    cake_m: new Float64Array(CELLS),
+    falling: new Float64Array(CELLS),
+    seep_m2s: level === 'open' || level === 'debrief' ? new Float64Array(CELLS) : null,
     solids_frac: new Float64Array(CLASSES * CELLS),
     stride: CELLS,
     slip_ms: new Float64Array(CLASSES * CELLS),
@@ -41,6 +48,9 @@ export function fixtureView(choice: FixtureChoice = {}): CutawayView {
     const at_m = (i + 0.5) * DZ_m;
     const wash = washOut ? 0.45 * Math.exp(-(((at_m - 5.2) / 0.7) ** 2)) : 0;
     hole.radius_m[i] = 0.05 * (1 + wash);
+    if (at_m > 4.4) hole.cake_m[i] = choice.cake_m ?? 0;
+    if (choice.falling && at_m > 4.9 && at_m < 5.7) hole.falling[i] = 1;
+    if (hole.seep_m2s && at_m > 3.1) hole.seep_m2s[i] = (choice.seep_m2s ?? 0) * (at_m > 6.6 ? 1 : 0.1);
     hole.up_ms[i] = at_m < bit_m ? flow_m3s / (Math.PI * (hole.radius_m[i]! ** 2 - 0.01685 ** 2)) : 0;
     const load = 0.4 + 0.6 * (at_m / depth_m);
     const shares = [0.004, 0.01, 0.004, 0.007, 0.012, 0.006, 0.004 * Math.max(0, at_m / depth_m - 0.4), 0];

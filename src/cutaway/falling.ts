@@ -1,0 +1,84 @@
+// Ground that falls from the wall: where it lets go the wall is ragged, and clods slip down to the bed.
+
+import { Container, Graphics } from 'pixi.js';
+import { radiusAt } from './holeShape';
+import { halfOf, yOf } from './place';
+import type { Part, Scene } from './part';
+import { scatter } from './scatter';
+import type { CutawayView, ShownHole } from './shown';
+
+const MOST_CLODS = 48;
+const CLODS_m = 10;
+/** Wet ground slips down the wall about so fast: for the eye only. */
+const SLIP_ms = 0.25;
+/** How far a clod is followed, m; then the next lets go. */
+const FALL_m = 0.8;
+
+export function createFalling(): Part {
+  const layer = new Container();
+  const pen = new Graphics();
+  layer.addChild(pen);
+  let slipped_m = 0;
+  let drawn = false;
+
+  /** One clod as a ragged four-sided lump. */
+  function clod(x: number, y: number, size: number, mark: number): void {
+    const corner = (i: number): number => size * (0.55 + 0.6 * scatter(mark, 140 + i));
+    pen.poly([
+      x - corner(0),
+      y - corner(1) * 0.4,
+      x + corner(2) * 0.5,
+      y - corner(3),
+      x + corner(4),
+      y + corner(5) * 0.5,
+      x - corner(6) * 0.3,
+      y + corner(7),
+    ]);
+  }
+
+  function redraw(hole: ShownHole, { place, look }: Scene): void {
+    pen.clear();
+    drawn = false;
+    const bedTop_m = hole.depth_m - hole.bed_m;
+    const size = Math.max(2.2, Math.min(7, 0.004 * place.across_pxm));
+    let left = MOST_CLODS;
+    for (let i = hole.cells - 1; i >= 0 && left > 0; i--) {
+      if (hole.falling[i] <= 0) continue;
+      drawn = true;
+      const count = Math.max(2, Math.round(hole.dz_m * CLODS_m));
+      for (let c = 0; c < count && left > 0; c++, left--) {
+        const mark = i * 31 + c;
+        const side = c % 2 === 0 ? -1 : 1;
+        const fall_m = (slipped_m + FALL_m * scatter(mark, 131)) % FALL_m;
+        const at_m = Math.min(bedTop_m, (i + scatter(mark, 132)) * hole.dz_m + fall_m);
+        const half = halfOf(place, radiusAt(hole, at_m));
+        const inward = size * (0.4 + 1.4 * scatter(mark, 133)) * (0.4 + fall_m / FALL_m);
+        clod(place.hole_x + side * Math.max(0, half - inward), yOf(place, at_m), size, mark);
+      }
+    }
+    if (!drawn) return;
+    pen.fill(look.clod).stroke({ color: look.ink, width: 0.9 });
+  }
+
+  return {
+    layer,
+    draw(view, scene) {
+      layer.visible = view.hole !== null;
+      if (view.hole) redraw(view.hole, scene);
+    },
+    move(view: CutawayView, scene, shown_s) {
+      if (!view.hole || !drawn || shown_s <= 0) return;
+      slipped_m = (slipped_m + SLIP_ms * shown_s) % FALL_m;
+      redraw(view.hole, scene);
+    },
+    thingAt(view, { place }, x, y) {
+      const { hole } = view;
+      if (!hole) return null;
+      const i = Math.floor((y - place.ground_y) / place.depth_pxm / hole.dz_m);
+      if (i < 0 || i >= hole.cells || hole.falling[i] <= 0) return null;
+      const half = halfOf(place, hole.radius_m[i]);
+      const off = Math.abs(Math.abs(x - place.hole_x) - half);
+      return off < 8 ? 'falling' : null;
+    },
+  };
+}

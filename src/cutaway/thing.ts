@@ -1,0 +1,45 @@
+// The things of the drawing by name, and what is said of one.
+
+import type { SlotData } from '../words';
+
+export const THINGS = [
+  'drive',
+  'swivel',
+  'rope',
+  'winch',
+  'tripod',
+  'stem',
+  'bit',
+  'fluid',
+  'air',
+  'wall',
+  'cake',
+  'falling',
+  'seep',
+  'bed',
+  'nominal',
+  'channel',
+  'settling',
+  'heap',
+  'suction',
+  'strainer',
+  'pump',
+  'deliveryHose',
+  'suctionHose',
+  'rack',
+  'ruler',
+  'ownLog',
+  'neighbours',
+  'ground',
+] as const;
+export type Thing = (typeof THINGS)[number];
+
+export interface Description {
+  thing: Thing;
+  key: string;
+  data?: SlotData;
+}
+
+export const round = (value: number, step: number): number => Math.round(value / step) * step;
+
+export const keyOf = (name: string): string => `cutaway.tell.${name}`;
