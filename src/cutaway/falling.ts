@@ -2,7 +2,7 @@
 
 import { Container, Graphics } from 'pixi.js';
 import { radiusAt } from './holeShape';
-import { halfOf, yOf } from './place';
+import { halfOf, yOf, type Place } from './place';
 import type { Part, Scene } from './part';
 import { scatter } from './scatter';
 import type { CutawayView, ShownHole } from './shown';
@@ -13,6 +13,8 @@ const CLODS_m = 10;
 const SLIP_ms = 0.25;
 /** How far a clod is followed, m; then the next lets go. */
 const FALL_m = 0.8;
+/** Height of a tooth of the broken wall, px. */
+const TOOTH_px = 5;
 
 export function createFalling(): Part {
   const layer = new Container();
@@ -40,11 +42,12 @@ export function createFalling(): Part {
     pen.clear();
     drawn = false;
     const bedTop_m = hole.depth_m - hole.bed_m;
-    const size = Math.max(2.2, Math.min(7, 0.004 * place.across_pxm));
+    const size = Math.max(3.2, Math.min(8, 0.0065 * place.across_pxm));
     let left = MOST_CLODS;
     for (let i = hole.cells - 1; i >= 0 && left > 0; i--) {
       if (hole.falling[i] <= 0) continue;
       drawn = true;
+      ragged(hole, i, place, look.accent);
       const count = Math.max(2, Math.round(hole.dz_m * CLODS_m));
       for (let c = 0; c < count && left > 0; c++, left--) {
         const mark = i * 31 + c;
@@ -54,10 +57,24 @@ export function createFalling(): Part {
         const half = halfOf(place, radiusAt(hole, at_m));
         const inward = size * (0.4 + 1.4 * scatter(mark, 133)) * (0.4 + fall_m / FALL_m);
         clod(place.hole_x + side * Math.max(0, half - inward), yOf(place, at_m), size, mark);
+        pen.fill(look.clod).stroke({ color: look.ink, width: 0.9 });
       }
     }
-    if (!drawn) return;
-    pen.fill(look.clod).stroke({ color: look.ink, width: 0.9 });
+  }
+
+  /** The wall where it lets go: a broken line instead of a smooth one. */
+  function ragged(hole: ShownHole, cell: number, place: Place, colour: string): void {
+    const top = yOf(place, cell * hole.dz_m);
+    const bottom = yOf(place, Math.min(hole.depth_m, (cell + 1) * hole.dz_m));
+    for (const side of [-1, 1]) {
+      for (let y = top, step = 0; y < bottom; y += TOOTH_px, step++) {
+        const half = halfOf(place, radiusAt(hole, (y - place.ground_y) / place.depth_pxm));
+        const x = place.hole_x + side * (half + (step % 2 === 0 ? -1 : 1.5 + 2.5 * scatter(cell * 17 + step, 150)));
+        if (step === 0) pen.moveTo(x, y);
+        else pen.lineTo(x, y);
+      }
+    }
+    pen.stroke({ color: colour, width: 2.2, join: 'round' });
   }
 
   return {

@@ -114,10 +114,10 @@ export function createHole(): Part {
       const bottom = yOf(place, Math.min(hole.depth_m, (i + 1) * hole.dz_m));
       for (const side of [-1, 1]) {
         const x = place.hole_x + side * half;
-        dashedLine(width, x, top, x, bottom, 2, 3);
+        dashedLine(width, x, top, x, bottom, 4, 3);
       }
     }
-    width.stroke({ color: look.ink, width: 1, alpha: 0.6 });
+    width.stroke({ color: look.ink, width: 1.4, alpha: 0.7 });
   }
 
   /** How far down the fluid stands, left of the hole below the pit, with a line to where it stands. */
@@ -129,8 +129,14 @@ export function createHole(): Part {
       const half = halfOf(place, hole.radius_m[Math.floor(hole.level_m / hole.dz_m)] ?? view.kit.bit_m / 2);
       const pit_y = bankY(place, Math.max(view.pit.suction.depth_m, view.pit.settling.depth_m));
       let words_y = Math.max(y, pit_y + place.text_px);
-      const water = view.waterTable_m === null ? null : yOf(place, view.waterTable_m);
-      if (water !== null && Math.abs(water - words_y) < place.text_px * 1.4) words_y += place.text_px * 1.5;
+      // The words give way to those on the ground water and on the neighbours' wells.
+      const { waterTable_m, neighbours } = view;
+      const water = waterTable_m === null ? null : yOf(place, waterTable_m);
+      if (water !== null && Math.abs(water - words_y) < place.text_px * 1.4) words_y = water + place.text_px * 1.5;
+      if (neighbours) {
+        const low = yOf(place, neighbours.bottom_m) + place.text_px * 1.7;
+        if (words_y > yOf(place, neighbours.top_m) - place.text_px && words_y < low) words_y = low;
+      }
       const x = place.hole_x - half - (place.compact ? 7 : 12);
       const words = say(place.compact ? 'cutaway.levelDownShort' : 'cutaway.levelDown', { level: hole.level_m });
       const halo = view.layers ? look.paper : look.closed;
