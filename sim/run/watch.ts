@@ -51,10 +51,13 @@ function watchFlow(run: Run): void {
 function watchStem(run: Run): void {
   const { stem } = run.state;
   const fill_m = buriedNow_m(run);
-  if (fill_m > NOTICED_FILL_m !== stem.buriedTold) {
-    if (!stem.buriedTold) tell(run, 'buried', { buried_m: fill_m, depth_m: run.state.hole.depth_m });
+  // Fill that settles round a stem left alone is noticed when it is next turned, fed or moved.
+  const inHand = stem.turning || stem.feed_frac > 0 || stem.motion_m !== 0;
+  if (fill_m <= NOTICED_FILL_m) stem.buriedTold = false;
+  else if (inHand && !stem.buriedTold) {
     // Told again only after the bit has come clear.
-    stem.buriedTold = fill_m > NOTICED_FILL_m;
+    stem.buriedTold = true;
+    tell(run, 'buried', { buried_m: fill_m, depth_m: run.state.hole.depth_m });
   }
   if (stem.stalled !== stem.stalledTold)
     tell(run, stem.stalled ? 'stalled' : 'restarted', { depth_m: run.state.hole.depth_m });

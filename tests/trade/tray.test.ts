@@ -55,10 +55,14 @@ describe('a stop', () => {
     return bedHeight_m(run.state.hole, run.work.place);
   };
 
-  it('without clearing buries the bit', () => {
+  it('without clearing buries the bit, which is noticed when the stem is turned again', () => {
     const run = drilled();
+    const told = () => run.record.events.filter((e) => e.name === 'buried' && e.tick > run.state.tick - 320).length;
     expect(fillAfterStop(run)).toBeGreaterThan(0.05);
-    expect(run.record.events.some((e) => e.name === 'buried')).toBe(true);
+    expect(told()).toBe(0);
+    does(run, 'setTurning', { on: true });
+    steps(run, 1);
+    expect(told()).toBe(1);
   });
 
   it('after clearing leaves it free', () => {
