@@ -12,7 +12,7 @@ import {
   type FeelWord,
   type RefusalKey,
 } from './names';
-import { NOISE } from './noise';
+import { blur } from './noise';
 import type { Run } from './run';
 import type { RunState, Sample } from './state';
 import { dragShareNow, onBottom } from './stem';
@@ -106,7 +106,7 @@ const between = (low: number, value: number, high: number): number => Math.min(h
 const roundTo = (value: number, stepSize: number): number => Math.round(value / stepSize) * stepSize;
 
 function glances(state: RunState): GrainGlance[] {
-  const eye = 1 + 0.25 * state.noise[NOISE.grains];
+  const eye = blur(state.noise, 'grains');
   const seen: GrainGlance[] = [];
   for (let k = FIRST_VISIBLE_CLASS; k < CLASS_COUNT; k++) {
     const c = state.signs.mouth_frac[k] * eye;
@@ -146,7 +146,7 @@ function stemSound(run: Run): StemSound {
 function torqueFeel(run: Run): TorqueFeel {
   const { state, scenario } = run;
   if (!state.stem.turning) return 'free';
-  const share = (state.stem.torque_Nm / scenario.kit.stallTorque_Nm) * (1 + 0.08 * state.noise[NOISE.torque]);
+  const share = (state.stem.torque_Nm / scenario.kit.stallTorque_Nm) * blur(state.noise, 'torque');
   if (share >= 1) return 'stalled';
   return share > 0.6 ? 'heavy' : share > 0.2 ? 'firm' : share > 0.05 ? 'light' : 'free';
 }
@@ -155,7 +155,7 @@ function pullFeel(run: Run): PullFeel {
   const { state } = run;
   if (state.machine.stem === 'stuck') return 'stuck';
   // A crew knows what its stem weighs: only what comes on top of that tells it something.
-  const share = dragShareNow(run) * (1 + 0.08 * state.noise[NOISE.pull]);
+  const share = dragShareNow(run) * blur(state.noise, 'pull');
   return share > 0.6 ? 'heavy' : share > 0.3 ? 'dragging' : 'normal';
 }
 
@@ -199,10 +199,10 @@ export function sensesOf(run: Run): Senses {
     ended: job === 'pullingOut' || job === 'abandoned',
     returns: {
       running,
-      share_frac: running ? between(0, roundTo(signs.returns_frac * (1 + 0.04 * noise[NOISE.returns]), 0.05), 1) : 0,
+      share_frac: running ? between(0, roundTo(signs.returns_frac * blur(noise, 'returns'), 0.05), 1) : 0,
       colour: signs.colour,
-      cloudiness_frac: running ? between(0, (signs.grit_frac / LOADED_frac) * (1 + 0.12 * noise[NOISE.grit]), 1) : 0,
-      murk_frac: running ? between(0, (signs.fines_frac / SOUP_frac) * (1 + 0.1 * noise[NOISE.fines]), 1) : 0,
+      cloudiness_frac: running ? between(0, (signs.grit_frac / LOADED_frac) * blur(noise, 'grit'), 1) : 0,
+      murk_frac: running ? between(0, (signs.fines_frac / SOUP_frac) * blur(noise, 'fines'), 1) : 0,
       grains: running ? glances(state) : [],
     },
     feel: state.feel && { word: state.feel.word, time_s: state.feel.tick },
@@ -220,7 +220,7 @@ export function sensesOf(run: Run): Senses {
       sound: stemSound(run),
       torque: torqueFeel(run),
       pull: pullFeel(run),
-      sinking_mmin: Math.max(0, roundTo(stem.sinking_ms * 60 * (1 + 0.1 * noise[NOISE.sinking]), 0.01)),
+      sinking_mmin: Math.max(0, roundTo(stem.sinking_ms * 60 * blur(noise, 'sinking'), 0.01)),
       drive: driveFeel(state),
     },
     pump: { throttle_frac: state.pump.throttle_frac, primed: state.pump.primed, sound: pumpSound(state) },
