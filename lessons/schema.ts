@@ -89,6 +89,9 @@ const Opening = v.strictObject({
   primed: v.boolean(),
   water_L: Between(0, 20000),
   powder_kg: Between(0, 50),
+  bentonite_kg: v.exactOptional(Between(0, 500)),
+  clay_kg: v.exactOptional(Between(0, 2000)),
+  chlorine_kg: v.exactOptional(Between(0, 50)),
   petrol_L: Between(0, 50),
   maxDepth_m: Between(1, 60),
 });

@@ -52,7 +52,8 @@ export { floorRise_m, levelBelowRim_m } from './pit/level';
 export type { Chamber, PitState } from './pit/pit';
 export { DEFAULT_KIT, type Kit } from './materials/kit';
 export { POLYMER } from './materials/polymer';
-export { BENTONITE, CHLORINE, SALT, SOAKED, SOAKING, SUBSTANCE_COUNT, SUBSTANCES } from './fluid/substances';
+export { ADDITIVE_NAMES, type AdditiveName } from './materials/additives';
+export { BENTONITE, CHLORINE, SALT, SOAKED, SOAKING, SUBSTANCE_COUNT, SUBSTANCES, SWELLING } from './fluid/substances';
 export {
   CLASS_COUNT,
   FINE_CLASS_COUNT,

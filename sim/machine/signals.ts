@@ -22,12 +22,12 @@ export interface Signals {
   /** Share of the pump's flow that comes back at the mouth. */
   returns_frac: number;
   flowing: boolean;
-  /** Any powder in the fluid. */
+  /** Anything in the fluid that was put in to thicken it. */
   powder: boolean;
-  /** Share of the sound powder that has soaked. */
+  /** Share of it that has soaked or swollen. */
   soaked_frac: number;
-  /** Soaked powder now, as a share of the working dose. */
+  /** What works now, in working doses. */
   dose_ratio: number;
-  /** Share of the powder ever put in that has rotted. */
+  /** Share of all ever put in that has rotted, was broken, or is spoilt by salt. */
   rotted_frac: number;
 }

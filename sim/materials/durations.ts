@@ -13,6 +13,11 @@ export const DURATION_s = {
   addDumped: 30,
   addSprinkled_100g: 30,
   addMost: 300,
+  /** Bentonite and clay by the kilogram, crumbled and stirred in (a bag of 25 kg in ten minutes), up to addBagMost; chlorine is dissolved in a bucket first. */
+  addBentonite_kg: 24,
+  addClay_kg: 15,
+  addBagMost: 600,
+  addChlorine: 180,
   feelFluid: 5,
   readStick: 5,
   funnelTest: 60,

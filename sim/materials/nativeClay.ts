@@ -10,3 +10,6 @@ export const NATIVE_CLAY = {
   /** Volume fraction of suspended clay and silt that a crew calls a good clay mud: about 1080 kg/m3. */
   working_frac: 0.05,
 } as const;
+
+/** Share of the clay that stays in lumps when it is thrown in by the bucket; lumps sink, and stirring works them loose. ASSUMED. */
+export const CLAY_LUMPS_WHEN_DUMPED_frac = 0.6;

@@ -1,5 +1,6 @@
 // Every action as data: its fields with limits, how many hands it takes, how long. The check of a payload reads this table, and so do the hands on the screen.
 
+import { ADDITIVE_NAMES } from '../materials/additives';
 import { DURATION_s } from '../materials/durations';
 import { KIND_WORDS, type ActionGroup, type ActionName } from './names';
 
@@ -67,7 +68,7 @@ export const ACTION_SPECS: Readonly<Record<ActionName, ActionSpec>> = {
     group: 'fluid',
     hands: 1,
     time_s: 0,
-    fields: [word('additive', ['polymer']), number('mass_g', 10, 5000), word('manner', ['sprinkled', 'dumped'])],
+    fields: [word('additive', ADDITIVE_NAMES), number('mass_g', 10, 25000), word('manner', ['sprinkled', 'dumped'])],
   },
   stir: { group: 'fluid', hands: 1, time_s: 0, fields: [whole('time_s', 10, 600)] },
   feelFluid: { group: 'fluid', hands: 1, time_s: DURATION_s.feelFluid, fields: [] },

@@ -7,5 +7,9 @@ export function costOf(run: Run): number {
   const { tick, pump, stocks } = run.state;
   const crew = (tick / 3600) * run.scenario.kit.crew * PRICE_marks.crewPerHour;
   const petrol = (pump.running_s / 3600) * PRICE_marks.petrolPerHour;
-  return crew + petrol + stocks.powderUsed_kg * PRICE_marks.polymerPerKg + stocks.waterUsed_L * PRICE_marks.waterPerL;
+  const additives =
+    stocks.powderUsed_kg * PRICE_marks.polymerPerKg +
+    stocks.bentoniteUsed_kg * PRICE_marks.bentonitePerKg +
+    stocks.chlorineUsed_kg * PRICE_marks.chlorinePerKg;
+  return crew + petrol + additives + stocks.waterUsed_L * PRICE_marks.waterPerL;
 }

@@ -97,9 +97,15 @@ function openingState(scenario: Scenario): RunState {
     stocks: {
       water_L: opening.water_L,
       powder_kg: opening.powder_kg,
+      bentonite_kg: opening.bentonite_kg ?? 0,
+      clay_kg: opening.clay_kg ?? 0,
+      chlorine_kg: opening.chlorine_kg ?? 0,
       petrol_L: opening.petrol_L,
       waterUsed_L: 0,
       powderUsed_kg: 0,
+      bentoniteUsed_kg: 0,
+      clayUsed_kg: 0,
+      chlorineUsed_kg: 0,
     },
     boundary: createBoundary(),
     signs: {

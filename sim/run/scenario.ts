@@ -16,6 +16,10 @@ export interface Opening {
   /** Water on hand beside the pit, litres. */
   readonly water_L: number;
   readonly powder_kg: number;
+  /** Other additives on hand; none where left out. Clay is that of the site, dug and reckoned dry. */
+  readonly bentonite_kg?: number;
+  readonly clay_kg?: number;
+  readonly chlorine_kg?: number;
   readonly petrol_L: number;
   /** Deepest hole the scenario has room for, m; sets the size of the grid. */
   readonly maxDepth_m: number;

@@ -85,6 +85,9 @@ export interface Senses {
   readonly stock: {
     readonly water_L: number;
     readonly powder_kg: number;
+    readonly bentonite_kg: number;
+    readonly clay_kg: number;
+    readonly chlorine_kg: number;
     readonly petrol_L: number;
     readonly cost_marks: number;
   };
@@ -230,7 +233,15 @@ export function sensesOf(run: Run): Senses {
       free: handsFree(run),
       tasks: state.tasks.map((task) => ({ action: task.action, left_s: Math.max(0, task.endTick - state.tick) })),
     },
-    stock: { water_L: stocks.water_L, powder_kg: stocks.powder_kg, petrol_L: stocks.petrol_L, cost_marks: costOf(run) },
+    stock: {
+      water_L: stocks.water_L,
+      powder_kg: stocks.powder_kg,
+      bentonite_kg: stocks.bentonite_kg,
+      clay_kg: stocks.clay_kg,
+      chlorine_kg: stocks.chlorine_kg,
+      petrol_L: stocks.petrol_L,
+      cost_marks: costOf(run),
+    },
     waiting: state.wait && { until: state.wait.until, left_s: Math.max(0, state.wait.endTick - state.tick) },
     lastRefusal: state.lastRefusal,
     felt: state.recent.filter((event) => !HIDDEN_EVENTS.includes(event.name)).map((event) => event.name),

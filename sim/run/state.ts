@@ -113,10 +113,18 @@ export interface Boundary {
 export interface Stocks {
   water_L: number;
   powder_kg: number;
+  bentonite_kg: number;
+  /** Clay dug at the site and crumbled, reckoned dry. */
+  clay_kg: number;
+  /** Chlorine powder, not the chlorine in it. */
+  chlorine_kg: number;
   petrol_L: number;
   /** Used so far, for the cost. */
   waterUsed_L: number;
   powderUsed_kg: number;
+  bentoniteUsed_kg: number;
+  clayUsed_kg: number;
+  chlorineUsed_kg: number;
 }
 
 /** Slow signs of the last seconds, smoothed as an eye or an ear would. */

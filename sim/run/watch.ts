@@ -1,12 +1,11 @@
 // Edges of the second: thresholds crossed become events; the machine is called only where its mode must change.
 
-import { SOAKED, SOAKING } from '../fluid/substances';
-import { POLYMER } from '../materials/polymer';
 import { edgesInto } from '../machine/edges';
 import type { MachineValue } from '../machine/machine';
 import { levelBelowRim_m } from '../pit/level';
 import { bedHeight_m } from '../hole/hole';
 import { flowing } from './flowing';
+import { readFluidSignals } from './fluidSigns';
 import { send } from './modes';
 import type { EventName } from './names';
 import type { Run } from './run';
@@ -91,14 +90,7 @@ function readSignals(run: Run): void {
   signals.tight = torque_ratio > TIGHT_frac || drag_ratio > TIGHT_frac;
   signals.flowing = flowing(state);
   signals.returns_frac = state.signs.returns_frac;
-  const { dissolved_kg, water_m3 } = pit.suction;
-  const soaked_kg = dissolved_kg[SOAKED];
-  const powder_kg = soaked_kg + dissolved_kg[SOAKING];
-  signals.powder = powder_kg > 1e-6;
-  signals.soaked_frac = signals.powder ? soaked_kg / powder_kg : 1;
-  signals.dose_ratio = water_m3 > 0 ? soaked_kg / water_m3 / POLYMER.workingDose_gL : 0;
-  const { polymerIn_kg, polymerRotted_kg } = state.boundary;
-  signals.rotted_frac = polymerIn_kg > 0 ? polymerRotted_kg / polymerIn_kg : 0;
+  readFluidSignals(run, signals);
 }
 
 /** The events that a change of mode means for the record. */

@@ -142,6 +142,7 @@ export const ASKS = {
         step: 50,
         chips: [100, 200, 500, 1000],
         start: 100,
+        max: 5000,
       }),
     ],
     choices: [

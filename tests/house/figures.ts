@@ -52,7 +52,7 @@ export const FIGURES: Readonly<Record<string, Figure>> = {
     const { K_Pasn, n_ratio, density_kgm3 } = fluidOf(Number(row));
     const fluid = { K_Pasn, n_ratio };
     if (place === 3) return marshFunnel_s(K_Pasn, n_ratio, density_kgm3, FUNNEL_VOLUME_m3);
-    return [K_Pasn, n_ratio, 1000 * apparentViscosity_Pas(fluid, 100), 0, feelWord(fluid)][place];
+    return [K_Pasn, n_ratio, 1000 * apparentViscosity_Pas(fluid, 100), 0, feelWord(fluid, Number(row))][place];
   },
   flow(row, _column, place) {
     const f = flowAt(Number(row), 0);

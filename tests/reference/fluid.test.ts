@@ -209,7 +209,7 @@ describe('polymer', () => {
     compute: () =>
       [5, 1].map((time_d) => {
         const left_gL = days(POLYMER.workingDose_gL, 25, time_d);
-        return (feelWord(fluidOf(left_gL, 25)) === 'watery') === (time_d === 5) ? 1 : 0;
+        return (feelWord(fluidOf(left_gL, 25), left_gL) === 'watery') === (time_d === 5) ? 1 : 0;
       }),
   });
   row({

@@ -59,6 +59,7 @@ export const workSenses = {
   'work.feel.slightlySlick': 'a bit slick',
   'work.feel.slick': 'slick',
   'work.feel.stringy': 'stringy',
+  'work.feel.creamy': 'creamy',
   'work.feel.ago': 'felt {ago_s:duration} ago',
   'work.feel.now': 'felt just now',
   'work.feel.ask': 'use Feel to know',

@@ -60,20 +60,28 @@ test('refuses a cup larger than the funnel', () => {
   expect(() => marshFunnel_s(0.001, 1, 1000, 0)).toThrow(RangeError);
 });
 
+const wordAt = (soaked_gL: number): string => feelWord(fluid(soaked_gL), soaked_gL);
+
 test('the working dose is slick, a thin one slightly slick, a thick one stringy, water watery', () => {
-  expect(feelWord(fluid(0))).toBe('watery');
-  expect(feelWord(fluid(POLYMER.workingDose_gL / 2))).toBe('slightlySlick');
-  expect(feelWord(fluid(POLYMER.workingDose_gL))).toBe('slick');
-  expect(feelWord(fluid(POLYMER.thickDose_gL))).toBe('stringy');
+  expect(wordAt(0)).toBe('watery');
+  expect(wordAt(POLYMER.workingDose_gL / 2)).toBe('slightlySlick');
+  expect(wordAt(POLYMER.workingDose_gL)).toBe('slick');
+  expect(wordAt(POLYMER.thickDose_gL)).toBe('stringy');
 });
 
 test('the words keep their order as the dose grows', () => {
   const order = ['watery', 'slightlySlick', 'slick', 'stringy'];
   let last = 0;
   for (let c = 0; c <= 5; c += 0.05) {
-    const rank = order.indexOf(feelWord(fluid(c)));
+    const rank = order.indexOf(wordAt(c));
     expect(rank).toBeGreaterThanOrEqual(last);
     last = rank;
   }
   expect(last).toBe(3);
+});
+
+test('clay alone never pulls strings: as thick as that, it is creamy', () => {
+  const mud = rheologyInto({ K_Pasn: 0, n_ratio: 0 }, 0, 64, 0, 25);
+  expect(feelWord(mud, 0)).toBe('creamy');
+  expect(feelWord(mud, POLYMER.thickDose_gL)).toBe('stringy');
 });

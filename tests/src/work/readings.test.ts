@@ -97,7 +97,7 @@ describe('the six senses', () => {
     for (const look of ['full', 'down', 'low', 'empty'] as const)
       for (const heap of ['bare', 'some', 'high', 'brimming'] as const)
         readingsOf({ ...base, stick, pit: { ...pit, look, heap } }).forEach(expectWords);
-    for (const word of ['watery', 'slightlySlick', 'slick', 'stringy'] as const)
+    for (const word of ['watery', 'slightlySlick', 'slick', 'stringy', 'creamy'] as const)
       readingsOf({ ...base, feel: { word, time_s: 0 }, funnel: { seconds_s: 40, time_s: 0 } }).forEach(expectWords);
   });
 
