@@ -12,6 +12,7 @@ import { CLASS_COUNT } from '../../sim/materials/sizes';
 import { createPitWork, levelOut } from '../../sim/pit/exchange';
 import { createPit } from '../../sim/pit/pit';
 import { settlePit } from '../../sim/pit/settle';
+import { wallOf } from './wall';
 
 export interface Submodel {
   readonly what: string;
@@ -126,4 +127,6 @@ export const SUBMODELS: readonly Submodel[] = [
   { what: 'stem', once: stemOf() },
   { what: 'pit, both chambers', once: pitOf() },
   { what: 'slip of eight classes from the grid', once: slipOf() },
+  { what: 'wall of 120 cells, pump on', once: wallOf(0) },
+  { what: 'wall of 120 cells, stem pulled at .3 m/s', once: wallOf(0.3) },
 ];

@@ -23,7 +23,6 @@ export function clayCell(
   input: WallInput,
   i: number,
   dt_s: number,
-  thin_ratio: number,
 ): void {
   const { wall } = hole;
   const depth_m = (i + 0.5) * hole.dz_m;
@@ -31,7 +30,7 @@ export function clayCell(
   wall.sloughing[i] = 0;
   const fluid_Pa = fluidPressure_Pa(input, depth_m);
   comeIn(hole, ground, work, input, i, dt_s, fluid_Pa, depth_m > input.level_m);
-  if (hole.radius_m[i] > 0) washCell(hole, ground, work, input, i, dt_s, thin_ratio, 0, 0);
+  if (hole.radius_m[i] > 0) washCell(hole, ground, work, input, i, dt_s, 0, 0);
 }
 
 function comeIn(

@@ -5,8 +5,9 @@ import { emptyParcel, type Parcel } from '../parcel';
 import type { WallGround } from '../wallGround';
 
 export interface Fallen {
-  /** False: nothing fell, the arrays are all 0. */
-  any: boolean;
+  /** First and last cell with anything; last below first: nothing fell, the arrays are all 0. */
+  first: number;
+  last: number;
   /** Grains by class and cell, class-major, m3; their origin is the middle of the cell. */
   solids_m3: Float64Array;
   /** Pore water by cell, m3. */
@@ -14,19 +15,28 @@ export interface Fallen {
 }
 
 export function createFallen(cells: number): Fallen {
-  return { any: false, solids_m3: new Float64Array(CLASS_COUNT * cells), poreWater_m3: new Float64Array(cells) };
+  return {
+    first: cells,
+    last: -1,
+    solids_m3: new Float64Array(CLASS_COUNT * cells),
+    poreWater_m3: new Float64Array(cells),
+  };
 }
 
 export function clearFallen(fallen: Fallen): void {
-  if (!fallen.any) return;
-  fallen.any = false;
-  fallen.solids_m3.fill(0);
-  fallen.poreWater_m3.fill(0);
+  const cells = fallen.poreWater_m3.length;
+  for (let i = fallen.first; i <= fallen.last; i++) {
+    fallen.poreWater_m3[i] = 0;
+    for (let k = 0; k < CLASS_COUNT; k++) fallen.solids_m3[k * cells + i] = 0;
+  }
+  fallen.first = cells;
+  fallen.last = -1;
 }
 
 /** Counts volume_m3 of the ground of cell i, pores included: (1 - n) V of grains by class, n S V of water; air in the pores leaves room. */
 export function addFallen(fallen: Fallen, ground: WallGround, i: number, volume_m3: number): void {
-  fallen.any = true;
+  if (i < fallen.first) fallen.first = i;
+  if (i > fallen.last) fallen.last = i;
   const n = ground.porosity_frac[i];
   for (let k = 0; k < CLASS_COUNT; k++) {
     const at = k * ground.cells + i;
@@ -42,10 +52,10 @@ export function addFallen(fallen: Fallen, ground: WallGround, i: number, volume_
  */
 export function dropFallen(hole: HoleState, fallen: Fallen, level_m: number, out: Parcel): void {
   emptyParcel(out);
-  if (!fallen.any) return;
+  if (fallen.last < fallen.first) return;
   const lowest = hole.used - 1;
   const wet = Math.min(lowest, Math.max(0, Math.floor(level_m / hole.dz_m)));
-  for (let i = 0; i < hole.cells && i * hole.dz_m < hole.depth_m; i++) {
+  for (let i = fallen.first; i <= fallen.last; i++) {
     out.water_m3 += fallen.poreWater_m3[i];
     const to = i < wet ? wet : i > lowest ? lowest : i;
     const origin_m = (i + 0.5) * hole.dz_m;

@@ -30,16 +30,15 @@ export function looseCell(
   input: WallInput,
   i: number,
   dt_s: number,
-  thin_ratio: number,
 ): void {
   const { wall } = hole;
   const depth_m = (i + 0.5) * hole.dz_m;
   const radius_m = hole.radius_m[i];
   if (ground.saturation_frac[i] < 1 && depth_m > input.level_m) wall.wetted_s[i] += dt_s;
   const over_Pa = fluidPressure_Pa(input, depth_m) - ground.pore_Pa[i];
+  readNeed(work.need, i, radius_m);
   pathOf(hole, ground, work, i);
   const gradient_ratio = wallGradient_ratio(work.path, over_Pa / (WATER_kgm3 * GRAVITY_MS2), radius_m);
-  readNeed(work.need, i, radius_m);
   const friction_Pa = work.need.friction_Pa[i];
   const stuck_Pa = cohesion_Pa(ground, i, wall.wetted_s[i]);
   const spared_Pa = stuck_Pa * work.need.cohesionShare_ratio[i];
@@ -53,5 +52,5 @@ export function looseCell(
     const volume_m3 = takeOff(hole, ground, work.fallen, i, fall_m, input.bitWidth_m);
     note(work.failures, causeOf(over_Pa, friction_Pa - spared_Pa, ground.d15_mm[i]), i, volume_m3, !falling);
   }
-  washCell(hole, ground, work, input, i, dt_s, thin_ratio, gradient_ratio, stuck_Pa);
+  washCell(hole, ground, work, input, i, dt_s, gradient_ratio, stuck_Pa);
 }

@@ -17,6 +17,7 @@ export interface NeedTable {
   drained: Uint8Array;
   /** The last answer by cell and the radius it belongs to: asked again for the same radius, it costs nothing. */
   radius_m: Float64Array;
+  logRadius: Float64Array;
   friction_Pa: Float64Array;
   cohesionShare_ratio: Float64Array;
 }
@@ -41,6 +42,7 @@ export function createNeedTable(ground: WallGround, dz_m: number): NeedTable {
     cot_ratio: array(),
     drained: new Uint8Array(ground.cells),
     radius_m: array(),
+    logRadius: array(),
     friction_Pa: array(),
     cohesionShare_ratio: array(),
   };
@@ -69,6 +71,7 @@ export function readNeed(table: NeedTable, i: number, radius_m: number): void {
   table.radius_m[i] = radius_m;
   const x = radius_m / (radius_m + table.reach_m[i]);
   const logX = ln(x);
+  table.logRadius[i] = ln(radius_m);
   const power = table.power[i];
   // x^(m-1) - 1: exact near m = 1 as well.
   const fall = power === 0 ? 0 : expm1(power * logX);

@@ -4,11 +4,12 @@ import type { WallGround } from '../wallGround';
 import { readPath } from './support';
 import type { WallWork } from './work';
 
-/** Reads the path out of cell i into work.path, from state and ground. */
+/** Reads the path out of cell i into work.path, from state and ground; readNeed has been asked for the same radius. */
 export function pathOf(hole: HoleState, ground: WallGround, work: WallWork, i: number): void {
   const { pathInput } = work;
   const { wall } = hole;
   pathInput.radius_m = hole.radius_m[i];
+  pathInput.logRadius = work.need.logRadius[i];
   pathInput.K_ms = ground.K_ms[i];
   pathInput.porosity_frac = ground.porosity_frac[i];
   pathInput.room_frac = ground.porosity_frac[i] * (1 - ground.saturation_frac[i]);

@@ -3,11 +3,14 @@ import { ln } from '../../numeric/functions';
 
 /** Natural heads are reached this far from the hole, m. ASSUMED. */
 const INFLUENCE_m = 5;
+const INFLUENCE_LN = ln(INFLUENCE_m);
 /** The ring of ground that has to stand reaches from the wall to this many radii; its logarithm. ASSUMED: twice. */
 const RING_ratio = 2;
 const RING_LN = ln(RING_ratio);
 /** Rings thinner than this share of the radius are no ring. */
 const NO_RING = 1e-6;
+/** Ground that is all but full of water takes no less than this share of its bulk. ASSUMED. */
+const LEAST_ROOM_frac = 0.01;
 
 /** The way out of the hole as resistances 2 pi K (head/flow per metre), without dimension: plain water through bare ground from r to R is ln(R/r). */
 export interface WallPath {
@@ -24,6 +27,8 @@ export const createWallPath = (): WallPath => ({ cake: 0, near: RING_LN, total: 
 
 export interface PathInput {
   radius_m: number;
+  /** Its natural logarithm. */
+  logRadius: number;
   K_ms: number;
   porosity_frac: number;
   /** Pore space the fluid can fill, as a share of the bulk: all of it in saturated ground, what holds air above the water. */
@@ -44,19 +49,19 @@ export interface PathInput {
  */
 export function readPath(out: WallPath, input: PathInput): void {
   const r = input.radius_m;
-  const share = input.saturated ? input.porosity_frac : Math.max(0.01, input.room_frac);
-  const invaded_m = Math.sqrt(r * r + input.lost_m2 / (Math.PI * share));
-  const outer_m = input.saturated ? Math.max(INFLUENCE_m, RING_ratio * r) : Math.max(RING_ratio * r, invaded_m);
-  const front_m = input.saturated ? Math.min(invaded_m, outer_m) : outer_m;
+  const share = input.saturated ? input.porosity_frac : Math.max(LEAST_ROOM_frac, input.room_frac);
+  // ln(r_i/r), and ln of the way to where the ground's own water takes over.
+  const wetted = 0.5 * ln(1 + input.lost_m2 / (Math.PI * share * r * r));
+  const whole = Math.max(RING_LN, input.saturated ? INFLUENCE_LN - input.logRadius : wetted);
+  const ring = input.saturated ? Math.min(wetted, whole) : whole;
+  const beyond = whole - ring;
   out.cake = (input.K_ms * input.cakeResistance_s) / r;
-  const ring = ln(front_m / r);
-  const beyond = input.saturated ? ln(outer_m / front_m) : 0;
-  const plain = out.cake + ring + beyond;
+  const plain = out.cake + whole;
   const told = input.conductance_ms > 0 ? (2 * Math.PI * input.K_ms) / input.conductance_ms : plain;
   const invaded = ring > NO_RING ? Math.max(0, told - out.cake - beyond) : 0;
   out.thick_ratio = ring > NO_RING ? invaded / ring : 1;
   out.total = out.cake + invaded + beyond;
-  out.near = front_m >= RING_ratio * r ? out.thick_ratio * RING_LN : invaded + RING_LN - ring;
+  out.near = ring >= RING_LN ? out.thick_ratio * RING_LN : invaded + RING_LN - ring;
   if (!(out.total > 0)) {
     // Nothing resists: the fluid runs away and holds nothing.
     out.total = plain;

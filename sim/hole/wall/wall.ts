@@ -11,7 +11,7 @@ import { pathOf } from './path';
 import { takeOff, wanting_ratio } from './slough';
 import { MOST_ratio, supportShare_frac } from './support';
 import { swabAt_Pa, swabInto } from './swab';
-import { thinness_ratio } from './washout';
+import { readStream } from './wash';
 import type { WallWork } from './work';
 
 /** A cell is looked at once in so many ticks. */
@@ -60,8 +60,7 @@ export function wallInto(hole: HoleState, ground: WallGround, work: WallWork, in
   const bedTop = bedTop_m(hole, input.stem);
   const pressed = input.lift_ms > 0;
   if (pressed) setSwab(work, input, bedTop);
-  const thin_ratio =
-    input.flow_m3s > 0 ? thinness_ratio(input.fluid, input.flow_m3s, input.bitWidth_m, input.stem.rodOutside_m) : 1;
+  if (input.flow_m3s > 0) readStream(work, input);
   for (let i = 0; i < hole.cells && i * hole.dz_m < hole.depth_m; i++) {
     const before_s = wall.open_s[i];
     wall.open_s[i] = before_s + input.dt_s;
@@ -78,8 +77,8 @@ export function wallInto(hole: HoleState, ground: WallGround, work: WallWork, in
     const loose = ground.su_kPa[i] === DRAINED_kPa;
     if (turn) {
       const dt_s = before_s === 0 ? input.dt_s : Math.min(TURN * input.dt_s, before_s);
-      if (loose) looseCell(hole, ground, work, input, i, dt_s, thin_ratio);
-      else clayCell(hole, ground, work, input, i, dt_s, thin_ratio);
+      if (loose) looseCell(hole, ground, work, input, i, dt_s);
+      else clayCell(hole, ground, work, input, i, dt_s);
     }
     if (pressed && loose) pressCell(hole, ground, work, input, i);
   }

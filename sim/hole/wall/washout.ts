@@ -92,6 +92,8 @@ export function wallShear_Pa(
 
 /** Pick-up counts no more than this transport stage: beyond it the sand must dilate before it lets go. ASSUMED. */
 const MOST_STAGE = 3;
+/** Below this one nothing moves that matters: the wall has stopped. */
+const LEAST_STAGE = 0.02;
 
 /**
  * Retreat of the wall of cell i, m/s: clean ground pickUp T^1.5 thin, T = (tau - threshold)/threshold up to 3, thin what a thick fluid leaves of it
@@ -105,7 +107,7 @@ export function washRate_ms(
   thin_ratio: number,
 ): number {
   const excess_Pa = shear_Pa - threshold_Pa;
-  if (!(excess_Pa > 0)) return 0;
+  if (!(excess_Pa > LEAST_STAGE * threshold_Pa)) return 0;
   if (table.erodibility_m3Ns[i] > 0) return table.erodibility_m3Ns[i] * excess_Pa;
   const stage = excess_Pa < MOST_STAGE * threshold_Pa ? excess_Pa / threshold_Pa : MOST_STAGE;
   return table.pickUp_ms[i] * stage * Math.sqrt(stage) * thin_ratio;

@@ -9,6 +9,15 @@ import { createWallPath, type PathInput, type WallPath } from './support';
 import { createSwab, type Swab, type SwabInput } from './swab';
 import { createWashTable, type WashTable } from './washout';
 
+/** What the stream can do in a hole as wide as the bit. */
+export interface Stream {
+  /** Shear stress along the rods and past the bit, Pa: no more in any wider cell. */
+  ring_Pa: number;
+  bit_Pa: number;
+  /** What its thickness leaves of the pick-up. */
+  thin_ratio: number;
+}
+
 export interface WallWork {
   readonly need: NeedTable;
   readonly wash: WashTable;
@@ -19,6 +28,7 @@ export interface WallWork {
   readonly swab: Swab;
   readonly swabInput: SwabInput;
   readonly conduit: Conduit;
+  readonly stream: Stream;
   /** What this tick took off the wall, and why. */
   readonly fallen: Fallen;
   readonly failures: Failures;
@@ -35,6 +45,7 @@ export function createWallWork(ground: WallGround, dz_m: number): WallWork {
     path: createWallPath(),
     pathInput: {
       radius_m: 0,
+      logRadius: 0,
       K_ms: 0,
       porosity_frac: 0,
       room_frac: 0,
@@ -55,6 +66,7 @@ export function createWallWork(ground: WallGround, dz_m: number): WallWork {
       inBed: false,
     },
     conduit: createConduit(),
+    stream: { ring_Pa: 0, bit_Pa: 0, thin_ratio: 1 },
     fallen: createFallen(ground.cells),
     failures: createFailures(CAUSES_AT_ONCE * ground.cells),
   };

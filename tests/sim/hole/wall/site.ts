@@ -115,3 +115,11 @@ export function plaster({ hole, ground }: Site, share: number, cake_m = 3e-4): v
 }
 
 export const widest_m = ({ hole }: Site): number => 2 * Math.max(...hole.radius_m);
+
+export const TABLE_m = 2.5;
+/** Eight metres of one ground, its water at TABLE_m, the fluid head_m above that. */
+export const sandSite = (head_m: number, kind: SoilKind = 'fineSand'): Site =>
+  siteOf(groundOf([[kind, 30]], TABLE_m), 8, TABLE_m - head_m);
+
+export const sum = (values: Float64Array): number => values.reduce((total, value) => total + value, 0);
+export const allSolids_m3 = ({ hole }: Site): number => sum(hole.solids_m3) + sum(hole.bed_m3);

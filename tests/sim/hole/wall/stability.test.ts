@@ -17,6 +17,7 @@ const LAST = 159;
 
 const bare: PathInput = {
   radius_m: 0.05,
+  logRadius: Math.log(0.05),
   K_ms: 6.4e-5,
   porosity_frac: 0.42,
   room_frac: 0,
