@@ -20,8 +20,8 @@ const MOST_FINES_frac = 0.5;
 
 /**
  * Times the viscosity grows through suspended clay and silt: (1 - phi/.6)^(-1.5), phi their volume fraction, 0-0.5
- * (held there). Krieger & Dougherty 1959, Trans. Soc. Rheol. 3:137, with Einstein's 2.5 as slope at phi 0 (from memory);
- * that clay flocs act no stronger than silt is ASSUMED. Worked value: phi .1 -> 1.3145.
+ * (held there); clay counts with the water in its flocs (makeup.ts). Krieger & Dougherty 1959, Trans. Soc. Rheol. 3:137, with
+ * Einstein's 2.5 as slope at phi 0 (from memory). Worked value: phi .1 -> 1.3145.
  */
 export function finesThickening_ratio(fines_frac: number): number {
   const loose = 1 - clamp(fines_frac, 0, MOST_FINES_frac) / PACKED_frac;
@@ -31,7 +31,7 @@ export function finesThickening_ratio(fines_frac: number): number {
 /**
  * Writes K and n of the fluid into out.
  * soaked_gL: soaked polymer per litre, 0-10 (higher values stay finite). bentonite_gL: swollen bentonite that salt has left
- * alone, 0-150. fines_frac: volume fraction of suspended clay and silt.
+ * alone, 0-150. fines_frac: volume fraction of suspended silt and of clay with its flocs.
  * temperature_C: 0-40. The polymer's own part is Kp = .05 c^1.8 and n_p = .72 - .12 ln c within .35..1 at 25 C; it joins water as
  *   K = (mu(T)/mu(25)) (mu(25) + Kp) fines,   n = 1 - s (1 - n_p),   s = Kp/(mu(25) + Kp),
  * then bentonite's stress is added (bentonite.ts) before temperature and fines scale K,
@@ -61,9 +61,9 @@ export function rheologyInto(
 /** The same for a body of fluid. */
 export const rheologyOf = (
   out: Rheology,
-  { soaked_gL, activeBentonite_gL, plainFines_frac }: FluidMakeup,
+  { soaked_gL, activeBentonite_gL, thickFines_frac }: FluidMakeup,
   temperature_C: number,
-): Rheology => rheologyInto(out, soaked_gL, activeBentonite_gL, plainFines_frac, temperature_C);
+): Rheology => rheologyInto(out, soaked_gL, activeBentonite_gL, thickFines_frac, temperature_C);
 
 /** Water with polymer at the temperature of the laws. */
 function polymerInto(out: Rheology, soaked_gL: number): void {

@@ -2,7 +2,7 @@
 import { makeupInto } from '../fluid/makeup';
 import { rheologyOf } from '../fluid/rheology';
 import { BENTONITE, SALT, SOAKED, SWELLING } from '../fluid/substances';
-import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
+import { CLASS_COUNT, CLAY_CLASS, FINE_CLASS_COUNT } from '../materials/sizes';
 import { bedTop_m, cellVolume_m3, type HoleState, type StemPlace } from './hole';
 import { suspensionDensity_kgm3 } from './load';
 import type { HoleWork } from './work';
@@ -30,6 +30,7 @@ export function readHole(
   let room = 0;
   let grains = 0;
   let fines = 0;
+  let clay = 0;
   let soaked_kg = 0;
   let bentonite_kg = 0;
   let swelling_kg = 0;
@@ -55,6 +56,7 @@ export function readHole(
     room += volume;
     grains += fine + coarse;
     fines += fine;
+    clay += hole.solids_m3[CLAY_CLASS * hole.cells + i];
     soaked_kg += hole.dissolved_kg[SOAKED * hole.cells + i];
     bentonite_kg += hole.dissolved_kg[BENTONITE * hole.cells + i];
     swelling_kg += hole.dissolved_kg[SWELLING * hole.cells + i];
@@ -69,7 +71,16 @@ export function readHole(
   work.bottomLoad_frac = bottomRoom > 0 ? bottomGrains / bottomRoom : 0;
   work.diameter_m = length_m > 0 ? bore / length_m : 2 * hole.radius_m[0];
   const fines_frac = room > 0 ? fines / room : 0;
-  makeupInto(work, soaked_kg, bentonite_kg, swelling_kg, salt_kg, room - grains, fines_frac);
+  makeupInto(
+    work,
+    soaked_kg,
+    bentonite_kg,
+    swelling_kg,
+    salt_kg,
+    room - grains,
+    fines_frac,
+    room > 0 ? clay / room : 0,
+  );
   work.density_kgm3 = suspensionDensity_kgm3(room > 0 ? grains / room : 0, work.bentonite_gL, work.salt_gL);
   rheologyOf(work.rheology, work, temperature_C);
   work.K_Pasn = work.rheology.K_Pasn;

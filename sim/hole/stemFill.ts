@@ -1,7 +1,7 @@
 // What stands inside the stem: a delay line between pump and bit.
 import { makeupInto, type FluidMakeup } from '../fluid/makeup';
 import { BENTONITE, SALT, SOAKED, SUBSTANCE_COUNT, SWELLING } from '../fluid/substances';
-import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
+import { CLASS_COUNT, CLAY_CLASS, FINE_CLASS_COUNT } from '../materials/sizes';
 import { suspensionDensity_kgm3 } from './load';
 import { emptyParcel, parcelVolume_m3, type Parcel } from './parcel';
 
@@ -136,11 +136,13 @@ export function readStem(fill: StemFill, out: StemReading): void {
   for (let i = 0; i < fill.cells; i++) water += fill.water_m3[i];
   let grains = 0;
   let fines = 0;
+  let clay = 0;
   for (let k = 0; k < CLASS_COUNT; k++) {
     let ofClass = 0;
     for (let i = 0; i < fill.cells; i++) ofClass += fill.solids_m3[k * fill.cells + i];
     grains += ofClass;
     if (k < FINE_CLASS_COUNT) fines += ofClass;
+    if (k === CLAY_CLASS) clay = ofClass;
   }
   const volume = water + grains;
   makeupInto(
@@ -151,6 +153,7 @@ export function readStem(fill: StemFill, out: StemReading): void {
     carried_kg(fill, SALT),
     water,
     volume > 0 ? fines / volume : 0,
+    volume > 0 ? clay / volume : 0,
   );
   out.density_kgm3 = suspensionDensity_kgm3(volume > 0 ? grains / volume : 0, out.bentonite_gL, out.salt_gL);
 }

@@ -2,7 +2,7 @@
 import { createMakeup, makeupInto } from '../fluid/makeup';
 import { rheologyOf } from '../fluid/rheology';
 import { BENTONITE, SALT, SOAKED, SWELLING } from '../fluid/substances';
-import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
+import { CLASS_COUNT, CLAY_CLASS, FINE_CLASS_COUNT } from '../materials/sizes';
 import { HINDERED_COUNT, hinderedInto, hinderedShare } from './hindered';
 import type { HoleState } from './hole';
 import { suspensionDensity_kgm3 } from './load';
@@ -25,6 +25,7 @@ export function readStretches(hole: HoleState, work: HoleWork, temperature_C: nu
     let room = 0;
     let grains = 0;
     let fines = 0;
+    let clay = 0;
     let soaked_kg = 0;
     let bentonite_kg = 0;
     let swelling_kg = 0;
@@ -37,9 +38,19 @@ export function readStretches(hole: HoleState, work: HoleWork, temperature_C: nu
       swelling_kg += hole.dissolved_kg[SWELLING * hole.cells + i];
       salt_kg += hole.dissolved_kg[SALT * hole.cells + i];
       for (let k = 0; k < FINE_CLASS_COUNT; k++) fines += hole.solids_m3[k * hole.cells + i];
+      clay += hole.solids_m3[CLAY_CLASS * hole.cells + i];
     }
     const fines_frac = room > 0 ? fines / room : 0;
-    makeupInto(makeup, soaked_kg, bentonite_kg, swelling_kg, salt_kg, room - grains, fines_frac);
+    makeupInto(
+      makeup,
+      soaked_kg,
+      bentonite_kg,
+      swelling_kg,
+      salt_kg,
+      room - grains,
+      fines_frac,
+      room > 0 ? clay / room : 0,
+    );
     rheologyOf(work.rheology, makeup, temperature_C);
     // A grain falls through the fluid with the fines in it; coarser neighbours hinder it instead.
     const density_kgm3 = suspensionDensity_kgm3(fines_frac, makeup.bentonite_gL, makeup.salt_gL);

@@ -7,6 +7,8 @@ export const NATIVE_CLAY = {
   cakeSolids_frac: 0.5,
   /** Hydraulic conductivity of that cake: between silt (2e-7) and firm clay (5e-10). */
   cakeConductivity_ms: 1e-8,
+  /** Clay clots in the water: a grain thickens like so many times its volume, as its sediment stands 5 to 10 times as high (textbooks, from memory). */
+  floc_ratio: 5,
   /** Volume fraction of suspended clay and silt that a crew calls a good clay mud: about 1080 kg/m3. */
   working_frac: 0.05,
 } as const;

@@ -32,5 +32,8 @@ export const VISIBLE_GRAIN_mm = 0.07;
 /** First class whose grains can be seen singly in the tray; finer classes only cloud the water. */
 export const FIRST_VISIBLE_CLASS = SIZE_CLASSES.findIndex((c) => c.d_mm >= VISIBLE_GRAIN_mm);
 
+/** Place of clay among the classes: it clots in water, silt does not. */
+export const CLAY_CLASS = SIZE_CLASSES.findIndex((c) => c.id === 'clay');
+
 /** Number of classes too fine to be seen singly, clay and silt: together they are the fines. */
 export const FINE_CLASS_COUNT = FIRST_VISIBLE_CLASS;

@@ -3,7 +3,7 @@ import { makeupInto, type FluidMakeup } from '../fluid/makeup';
 import { BENTONITE, SALT, SOAKED, SWELLING } from '../fluid/substances';
 import { BED_POROSITY } from '../hole/hole';
 import { suspensionDensity_kgm3 } from '../hole/load';
-import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
+import { CLASS_COUNT, CLAY_CLASS, FINE_CLASS_COUNT } from '../materials/sizes';
 import type { Chamber } from './pit';
 
 /** Grain volume of the deposit, m3. */
@@ -58,6 +58,7 @@ export function readChamber(chamber: Chamber, out: ChamberReading): void {
     carried_kg[SALT],
     chamber.water_m3,
     volume_m3 > 0 ? fines / volume_m3 : 0,
+    volume_m3 > 0 ? chamber.solids_m3[CLAY_CLASS] / volume_m3 : 0,
   );
   out.density_kgm3 = suspensionDensity_kgm3(out.load_frac, out.bentonite_gL, out.salt_gL);
 }

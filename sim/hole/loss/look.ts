@@ -1,6 +1,7 @@
 // One look at one cell of the wall: its cake as the last seconds left it, and how it will drink in the next.
 import { cakeMakingInto } from '../../fluid/cakeMaking';
-import { BENTONITE, SOAKED } from '../../fluid/substances';
+import { createMakeup, makeupInto } from '../../fluid/makeup';
+import { BENTONITE, SALT, SOAKED, SWELLING } from '../../fluid/substances';
 import type { HoleState } from '../hole';
 import type { WallGround } from '../wallGround';
 import { capture_frac, grownResistance_s, keptCake_frac, limitedResistance_s } from './cake';
@@ -16,6 +17,9 @@ const LEAST_HEAD_m = 0.01;
 /** A cell just cut has no flow to start from: its front and its flow are found by turns. */
 const FIRST_ROUNDS = 4;
 
+// Fluid beside one cell: scratch of one look.
+const makeup = createMakeup();
+
 /** What the fluid beside cell i lays down as it soaks in. */
 function readMaking(hole: HoleState, i: number, work: LossWork): void {
   const at = Math.min(i, hole.used - 1);
@@ -25,9 +29,19 @@ function readMaking(hole: HoleState, i: number, work: LossWork): void {
     cakeMakingInto(work.making, 0, 0, 0);
     return;
   }
-  const soaked_gL = hole.dissolved_kg[SOAKED * hole.cells + at] / water_m3;
-  const bentonite_gL = hole.dissolved_kg[BENTONITE * hole.cells + at] / water_m3;
-  cakeMakingInto(work.making, soaked_gL, bentonite_gL, work.fines_m3[at] / fluid_m3);
+  const { cells, dissolved_kg } = hole;
+  makeupInto(
+    makeup,
+    dissolved_kg[SOAKED * cells + at],
+    dissolved_kg[BENTONITE * cells + at],
+    dissolved_kg[SWELLING * cells + at],
+    dissolved_kg[SALT * cells + at],
+    water_m3,
+    work.fines_m3[at] / fluid_m3,
+    0,
+  );
+  // Bentonite that has not swollen, or that salt has clotted, seals like plain clay.
+  cakeMakingInto(work.making, makeup.soaked_gL, makeup.activeBentonite_gL, makeup.plainFines_frac);
 }
 
 /** Sets the law up for cell i; the fluid's K, n and ln of its index are there already. */

@@ -7,7 +7,7 @@ import { BENTONITE } from '../../materials/bentonite';
 import { CHLORINE as CHLORINE_POWDER } from '../../materials/chlorine';
 import { DURATION_s } from '../../materials/durations';
 import { NATIVE_CLAY } from '../../materials/nativeClay';
-import { SIZE_CLASSES } from '../../materials/sizes';
+import { CLAY_CLASS, SIZE_CLASSES } from '../../materials/sizes';
 import type { Payload } from '../check';
 import type { RefusalKey } from '../names';
 import { pitRoom_m3 } from '../pitSigns';
@@ -15,7 +15,6 @@ import type { Run } from '../run';
 import type { Stocks, Task } from '../state';
 import type { Deed } from './deed';
 
-const CLAY_CLASS = SIZE_CLASSES.findIndex(({ id }) => id === 'clay');
 const SILT_CLASS = SIZE_CLASSES.findIndex(({ id }) => id === 'silt');
 
 interface Kind {

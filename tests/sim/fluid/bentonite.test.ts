@@ -15,7 +15,7 @@ const fluid = (soaked_gL: number, bentonite_gL: number, fines_frac = 0, temperat
 /** One cubic metre. */
 function made(bentonite_gL: number, swelling_gL: number, salt_gL: number, fines_frac: number): FluidMakeup {
   const makeup = createMakeup();
-  makeupInto(makeup, 0, bentonite_gL, swelling_gL, salt_gL, 1, fines_frac);
+  makeupInto(makeup, 0, bentonite_gL, swelling_gL, salt_gL, 1, fines_frac, 0);
   return makeup;
 }
 
@@ -35,6 +35,7 @@ test('worked values', () => {
   const makeup = made(40, 10, 8, 0);
   expect(makeup.activeBentonite_gL).toBeCloseTo(20, 12);
   expect(makeup.plainFines_frac).toBeCloseTo(30 / 2600, 12);
+  expect(makeup.thickFines_frac).toBeCloseTo(150 / 2600, 12);
 });
 
 test('no bentonite is exactly the fluid without it', () => {
@@ -115,6 +116,21 @@ test('salt takes the thickness and leaves the clay: a little hardly, sea water n
   expect(saltKeeps_frac(1)).toBeGreaterThan(0.97);
   expect(saltKeeps_frac(35)).toBeLessThan(0.06);
   const sea = made(60, 0, 35, 0);
-  expect(rheologyOf({ K_Pasn: 0, n_ratio: 0 }, sea, 25).K_Pasn).toBeLessThan(0.002);
+  expect(rheologyOf({ K_Pasn: 0, n_ratio: 0 }, sea, 25).K_Pasn).toBeLessThan(0.01 * fluid(0, 60).K_Pasn);
   expect(sea.activeBentonite_gL + sea.plainFines_frac * 2600).toBeCloseTo(60, 9);
+});
+
+test('clay of the site thickens more than silt, and far less than bentonite of the same weight', () => {
+  const thick = (clay_frac: number, silt_frac: number, bentonite_gL: number): number => {
+    const makeup = createMakeup();
+    makeupInto(makeup, 0, bentonite_gL, 0, 0, 1, clay_frac + silt_frac, clay_frac);
+    return rheologyOf({ K_Pasn: 0, n_ratio: 0 }, makeup, 25).K_Pasn;
+  };
+  expect(thick(0.05, 0, 0)).toBeGreaterThan(1.3 * thick(0, 0.05, 0));
+  expect(thick(0, 0, 60)).toBeGreaterThan(10 * thick(60 / 2650, 0, 0));
+  // Never thinner with more of either, into a paste and beyond.
+  for (let c = 0; c < 0.5; c += 0.01) {
+    expect(thick(c + 0.01, 0, 0)).toBeGreaterThanOrEqual(thick(c, 0, 0));
+    expect(thick(c, 0.01, 0)).toBeGreaterThanOrEqual(thick(c, 0, 0));
+  }
 });
