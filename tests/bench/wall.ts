@@ -2,6 +2,7 @@
 import { buildGround, type SoilKind } from '../../sim';
 import { createHole } from '../../sim/hole/hole';
 import { dropFallen } from '../../sim/hole/wall/fallen';
+import { surgeInto } from '../../sim/hole/wall/swab';
 import { wallInto } from '../../sim/hole/wall/wall';
 import { createWallWork } from '../../sim/hole/wall/work';
 import { createWallGround } from '../../sim/hole/wallGround';
@@ -21,24 +22,27 @@ export function wallOf(lift_ms: number): () => void {
   hole.wall.cakeResistance_s.fill(2000);
   const work = createWallWork(ground, DZ_m);
   const out = createParcel();
+  const fluid = { density_kgm3: 1010, K_Pasn: 0.001, n_ratio: 1 };
+  const stem = { bit_m: lift_ms > 0 ? 20 : depth_m, rodOutside_m: 0.0337 };
+  const flow_m3s = lift_ms > 0 ? 0 : 0.002;
+  const moving = { lift_ms, holeWidth_m: 0.1, stem, fluid, flow_m3s, balling_frac: 0 };
   const input = {
     tick: 0,
     dt_s: 1,
-    level_m: 1,
-    stem: { bit_m: lift_ms > 0 ? 20 : depth_m, rodOutside_m: 0.0337 },
+    pressure_Pa: new Float64Array(CELLS).map((_, i) => 9908 * Math.max(0, (i + 0.5) * DZ_m - 1)),
+    surge_Pa: new Float64Array(CELLS),
+    ground_Pa: ground.pore_Pa,
+    stem,
     bitWidth_m: 0.1,
-    holeWidth_m: 0.1,
-    lift_ms,
-    flow_m3s: lift_ms > 0 ? 0 : 0.002,
-    annulus_Pa: 200,
-    fluid: { density_kgm3: 1010, K_Pasn: 0.001, n_ratio: 1 },
+    flow_m3s,
+    fluid,
     soaked_gL: 0,
     bentonite_gL: 0,
-    balling_frac: 0,
   };
   return () => {
+    surgeInto(input.surge_Pa, hole, work.swab, moving);
     wallInto(hole, ground, work, input);
-    dropFallen(hole, work.fallen, input.level_m, out);
+    dropFallen(hole, work.fallen, 1, out);
     input.tick += 1;
   };
 }

@@ -6,7 +6,7 @@ import { openHeight_m } from './slough';
 import { closure_ratio, comesIn_frac, overload_ratio } from './squeeze';
 import { MOST_ratio } from './support';
 import { inhibition_ratio, swollenAfter_m } from './swelling';
-import { fluidPressure_Pa, type WallInput } from './input';
+import { restingPressure_Pa, type WallInput } from './input';
 import { washCell } from './wash';
 import type { WallWork } from './work';
 
@@ -25,25 +25,16 @@ export function clayCell(
   dt_s: number,
 ): void {
   const { wall } = hole;
-  const depth_m = (i + 0.5) * hole.dz_m;
   wall.stability_ratio[i] = MOST_ratio;
   wall.sloughing[i] = 0;
-  const fluid_Pa = fluidPressure_Pa(input, depth_m);
-  comeIn(hole, ground, work, input, i, dt_s, fluid_Pa, depth_m > input.level_m);
+  comeIn(hole, ground, work, input, i, dt_s);
   if (hole.radius_m[i] > 0) washCell(hole, ground, work, input, i, dt_s, 0, 0);
 }
 
-function comeIn(
-  hole: HoleState,
-  ground: WallGround,
-  work: WallWork,
-  input: WallInput,
-  i: number,
-  dt_s: number,
-  fluid_Pa: number,
-  wet: boolean,
-): void {
+function comeIn(hole: HoleState, ground: WallGround, work: WallWork, input: WallInput, i: number, dt_s: number): void {
   const { wall } = hole;
+  const fluid_Pa = restingPressure_Pa(input, i);
+  const wet = fluid_Pa > 0;
   const before_m = hole.radius_m[i];
   const cut_m = before_m + wall.squeezed_m[i] + wall.swollen_m[i];
   const inEnd_m = closure_ratio(overload_ratio(ground.total_Pa[i], fluid_Pa, ground.su_kPa[i])) * cut_m;

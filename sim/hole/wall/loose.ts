@@ -1,19 +1,18 @@
 // One look at a cell in ground that friction and cohesion hold: does it stand, fall, wash out?
-import { GRAVITY_MS2 } from '../../numeric/units';
 import type { HoleState } from '../hole';
+import { WATER_Nm3 } from '../loss/conductance';
 import type { WallGround } from '../wallGround';
 import { GAP, INFLOW, LEVEL, NO_CAKE, note } from './failures';
 import { cohesion_Pa, readNeed } from './need';
 import { takeOff, wanting_ratio } from './slough';
 import { stability_ratio, supportShare_frac, wallGradient_ratio } from './support';
-import { fluidPressure_Pa, type WallInput } from './input';
+import { restingPressure_Pa, type WallInput } from './input';
 import { pathOf } from './path';
 import { washCell } from './wash';
 import type { WallWork } from './work';
 
 /** Ground with a d15 beyond this takes no cake: its gaps stay open, mm. ASSUMED. */
 const OPEN_d15_mm = 1;
-const WATER_kgm3 = 1000;
 
 /** Why a wall falls that has over_Pa more pressure in the hole than in its pores and wants need_Pa. */
 function causeOf(over_Pa: number, need_Pa: number, d15_mm: number): number {
@@ -32,13 +31,11 @@ export function looseCell(
   dt_s: number,
 ): void {
   const { wall } = hole;
-  const depth_m = (i + 0.5) * hole.dz_m;
   const radius_m = hole.radius_m[i];
-  if (ground.saturation_frac[i] < 1 && depth_m > input.level_m) wall.wetted_s[i] += dt_s;
-  const over_Pa = fluidPressure_Pa(input, depth_m) - ground.pore_Pa[i];
+  const over_Pa = restingPressure_Pa(input, i) - input.ground_Pa[i];
   readNeed(work.need, i, radius_m);
-  pathOf(hole, ground, work, i);
-  const gradient_ratio = wallGradient_ratio(work.path, over_Pa / (WATER_kgm3 * GRAVITY_MS2), radius_m);
+  pathOf(hole, ground, work, i, over_Pa);
+  const gradient_ratio = wallGradient_ratio(work.path, over_Pa / WATER_Nm3, radius_m);
   const friction_Pa = work.need.friction_Pa[i];
   const stuck_Pa = cohesion_Pa(ground, i, wall.wetted_s[i]);
   const spared_Pa = stuck_Pa * work.need.cohesionShare_ratio[i];

@@ -64,6 +64,8 @@ function widen(hole: HoleState, ground: WallGround, fallen: Fallen, i: number, r
   const kept = Math.max(0, 1 - (radius_m - before_m) / CAKE_RING_m);
   wall.cake_m[i] *= kept;
   wall.cakeResistance_s[i] *= kept;
+  // The loss looks at a new wall at once.
+  wall.conductance_ms[i] = 0;
   addFallen(fallen, ground, i, volume_m3);
   return volume_m3;
 }

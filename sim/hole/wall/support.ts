@@ -1,9 +1,8 @@
 // Which part of the hole's pressure holds the wall up: what the fluid spends near the wall, on cake and in the first ring of ground.
 import { ln } from '../../numeric/functions';
+import { REACH_m } from '../loss/front';
 
-/** Natural heads are reached this far from the hole, m. ASSUMED. */
-const INFLUENCE_m = 5;
-const INFLUENCE_LN = ln(INFLUENCE_m);
+const REACH_LN = ln(REACH_m);
 /** The ring of ground that has to stand reaches from the wall to this many radii; its logarithm. ASSUMED: twice. */
 const RING_ratio = 2;
 const RING_LN = ln(RING_ratio);
@@ -52,7 +51,7 @@ export function readPath(out: WallPath, input: PathInput): void {
   const share = input.saturated ? input.porosity_frac : Math.max(LEAST_ROOM_frac, input.room_frac);
   // ln(r_i/r), and ln of the way to where the ground's own water takes over.
   const wetted = 0.5 * ln(1 + input.lost_m2 / (Math.PI * share * r * r));
-  const whole = Math.max(RING_LN, input.saturated ? INFLUENCE_LN - input.logRadius : wetted);
+  const whole = Math.max(RING_LN, input.saturated ? REACH_LN - input.logRadius : wetted);
   const ring = input.saturated ? Math.min(wetted, whole) : whole;
   const beyond = whole - ring;
   out.cake = (input.K_ms * input.cakeResistance_s) / r;

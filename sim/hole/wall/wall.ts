@@ -1,31 +1,28 @@
 // One second of the wall: each cell is looked at every eighth second, all of them when the stem is pulled.
 import { bedTop_m, type HoleState } from '../hole';
+import { LOOK_TICKS } from '../loss/look';
 import { DRAINED_kPa, type WallGround } from '../wallGround';
 import { clayCell } from './clay';
 import { SWAB, note } from './failures';
 import { clearFallen } from './fallen';
-import type { WallInput } from './input';
+import { restingPressure_Pa, type WallInput } from './input';
 import { looseCell } from './loose';
 import { readNeed } from './need';
 import { pathOf } from './path';
 import { takeOff, wanting_ratio } from './slough';
 import { MOST_ratio, supportShare_frac } from './support';
-import { swabAt_Pa, swabInto } from './swab';
 import { readStream } from './wash';
 import type { WallWork } from './work';
 
-/** A cell is looked at once in so many ticks. */
-export const TURN = 8;
-
-/** The pull takes this much pressure off cell i: what that adds to its fall in this tick. */
+/** The pull takes pressure off cell i: what that adds to its fall in this tick. */
 function pressCell(hole: HoleState, ground: WallGround, work: WallWork, input: WallInput, i: number): void {
-  const lost_Pa = swabAt_Pa(work.swab, (i + 0.5) * hole.dz_m, input.stem.bit_m);
+  const lost_Pa = -input.surge_Pa[i];
   readNeed(work.need, i, hole.radius_m[i]);
   const friction_Pa = work.need.friction_Pa[i];
   const F = hole.wall.stability_ratio[i];
   // The whole of the pressure lost would not bring it down.
   if (!(friction_Pa > 0) || F - lost_Pa / friction_Pa >= 1) return;
-  pathOf(hole, ground, work, i);
+  pathOf(hole, ground, work, i, restingPressure_Pa(input, i) - input.ground_Pa[i]);
   const falling = hole.wall.sloughing[i] > 0;
   const pressed = F - (supportShare_frac(work.path) * lost_Pa) / friction_Pa;
   const more = wanting_ratio(pressed, falling) - wanting_ratio(F, falling);
@@ -36,35 +33,21 @@ function pressCell(hole: HoleState, ground: WallGround, work: WallWork, input: W
   hole.wall.sloughing[i] = 1;
 }
 
-function setSwab(work: WallWork, input: WallInput, bedTop: number): void {
-  const { swabInput } = work;
-  swabInput.speed_ms = input.lift_ms;
-  swabInput.holeWidth_m = input.holeWidth_m;
-  swabInput.rodOutside_m = input.stem.rodOutside_m;
-  swabInput.bit_m = input.stem.bit_m;
-  swabInput.fluid = input.fluid;
-  swabInput.flow_m3s = input.flow_m3s;
-  swabInput.balling_frac = input.balling_frac;
-  swabInput.inBed = input.stem.bit_m > bedTop;
-  swabInto(work.swab, swabInput);
-}
-
 /**
  * Carries the wall one tick on: radii, time open, stability, what has come in; what fell is in work.fallen, why in work.failures.
- * Call it after the cut, then dropFallen. Walls below the top of the bed lean on it and stand.
+ * In a tick: surgeInto before the loss, this after it (same turn, same cells), then dropFallen. Walls below the top of the bed lean on it and stand.
  */
 export function wallInto(hole: HoleState, ground: WallGround, work: WallWork, input: WallInput): void {
   clearFallen(work.fallen);
   work.failures.count = 0;
   const { wall } = hole;
   const bedTop = bedTop_m(hole, input.stem);
-  const pressed = input.lift_ms > 0;
-  if (pressed) setSwab(work, input, bedTop);
+  const pressed = work.swab.pulls;
   if (input.flow_m3s > 0) readStream(work, input);
   for (let i = 0; i < hole.cells && i * hole.dz_m < hole.depth_m; i++) {
     const before_s = wall.open_s[i];
     wall.open_s[i] = before_s + input.dt_s;
-    const turn = before_s === 0 || ((i + input.tick) & (TURN - 1)) === 0;
+    const turn = before_s === 0 || (i + input.tick) % LOOK_TICKS === 0;
     if (!turn && !pressed) continue;
     const standing = hole.radius_m[i] > 0 && (i + 0.5) * hole.dz_m < bedTop;
     if (!standing) {
@@ -76,7 +59,7 @@ export function wallInto(hole: HoleState, ground: WallGround, work: WallWork, in
     }
     const loose = ground.su_kPa[i] === DRAINED_kPa;
     if (turn) {
-      const dt_s = before_s === 0 ? input.dt_s : Math.min(TURN * input.dt_s, before_s);
+      const dt_s = before_s === 0 ? input.dt_s : Math.min(LOOK_TICKS * input.dt_s, before_s);
       if (loose) looseCell(hole, ground, work, input, i, dt_s);
       else clayCell(hole, ground, work, input, i, dt_s);
     }

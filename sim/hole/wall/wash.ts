@@ -37,7 +37,7 @@ export function washCell(
 ): void {
   const { stem } = input;
   const top_m = i * hole.dz_m;
-  if (!(input.flow_m3s > 0) || top_m >= stem.bit_m || top_m + hole.dz_m <= input.level_m) return;
+  if (!(input.flow_m3s > 0) || top_m >= stem.bit_m || !(input.pressure_Pa[i] > 0)) return;
   const atBit = top_m + hole.dz_m >= stem.bit_m;
   const before_m = hole.radius_m[i];
   const threshold_Pa = washThreshold_Pa(ground, work.wash, i, gradient_ratio, hole.wall.cake_m[i], stuck_Pa);

@@ -6,7 +6,7 @@ import { createFallen, type Fallen } from './fallen';
 import { createNeedTable, type NeedTable } from './need';
 import { createRetreat } from './slough';
 import { createWallPath, type PathInput, type WallPath } from './support';
-import { createSwab, type Swab, type SwabInput } from './swab';
+import { createSwab, type Swab } from './swab';
 import { createWashTable, type WashTable } from './washout';
 
 /** What the stream can do in a hole as wide as the bit. */
@@ -26,7 +26,6 @@ export interface WallWork {
   readonly path: WallPath;
   readonly pathInput: PathInput;
   readonly swab: Swab;
-  readonly swabInput: SwabInput;
   readonly conduit: Conduit;
   readonly stream: Stream;
   /** What this tick took off the wall, and why. */
@@ -55,16 +54,6 @@ export function createWallWork(ground: WallGround, dz_m: number): WallWork {
       conductance_ms: 0,
     },
     swab: createSwab(),
-    swabInput: {
-      speed_ms: 0,
-      holeWidth_m: 0,
-      rodOutside_m: 0,
-      bit_m: 0,
-      fluid: { density_kgm3: 1000, K_Pasn: 1e-3, n_ratio: 1 },
-      flow_m3s: 0,
-      balling_frac: 0,
-      inBed: false,
-    },
     conduit: createConduit(),
     stream: { ring_Pa: 0, bit_Pa: 0, thin_ratio: 1 },
     fallen: createFallen(ground.cells),

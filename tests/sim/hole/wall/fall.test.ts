@@ -52,7 +52,7 @@ describe('a wall of clean fine sand', () => {
     const wetted = siteOf(groundOf([['fineSand', 30]], 20), 4, 0);
     stand(wetted, 700);
     expect(widest_m(wetted)).toBe(0.1);
-    wetted.input.level_m = 4;
+    wetted.level_m = 4;
     stand(wetted, 300);
     expect(wetted.begun.level).toBeGreaterThan(5);
     expect(widest_m(wetted)).toBeGreaterThan(0.12);
@@ -214,9 +214,9 @@ describe('a void', () => {
     );
     const levels = [0, 14, 3, 0.5, 9, 1.5, 2, 0.1];
     levels.forEach((level_m, n) => {
-      site.input.level_m = level_m;
+      site.level_m = level_m;
       site.input.stem.bit_m = n % 2 === 0 ? 14 : 3;
-      site.input.lift_ms = n % 3 === 0 ? 0.3 : 0;
+      site.moving.lift_ms = n % 3 === 0 ? 0.3 : 0;
       site.input.flow_m3s = n % 2 === 0 ? 0.002 : 0;
       stand(site, 900, () => {
         for (let i = 0; i < 56; i++) {

@@ -7,7 +7,7 @@ describe('a pulled stem', () => {
     const site = sandSite(0.2);
     stand(site, 16);
     site.input.stem.bit_m = 4;
-    site.input.lift_ms = speed_ms;
+    site.moving.lift_ms = speed_ms;
     change(site);
     stand(site, 10);
     return site;
@@ -25,7 +25,7 @@ describe('a pulled stem', () => {
   it('does more harm balled, in a bed, in thick fluid; and none while the pump fills its room', () => {
     const fell_m3 = (change: (site: Site) => void): number => pulled(0.3, change).volume_m3.swab;
     const plain_m3 = fell_m3(() => undefined);
-    expect(fell_m3(({ input }) => (input.balling_frac = 1))).toBeGreaterThan(plain_m3);
+    expect(fell_m3(({ moving }) => (moving.balling_frac = 1))).toBeGreaterThan(plain_m3);
     const thick = { density_kgm3: 1000, K_Pasn: 0.3, n_ratio: 0.6 };
     expect(fell_m3(({ input }) => (input.fluid = thick))).toBeGreaterThan(plain_m3);
     expect(fell_m3(({ input }) => (input.flow_m3s = 0.003))).toBe(0);
@@ -43,7 +43,7 @@ describe('a pulled stem', () => {
   it('does none to a wall that is well held', () => {
     const site = sandSite(1);
     site.input.stem.bit_m = 8;
-    site.input.lift_ms = 0.3;
+    site.moving.lift_ms = 0.3;
     stand(site, 60);
     expect(allSolids_m3(site)).toBe(0);
   });

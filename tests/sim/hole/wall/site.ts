@@ -5,6 +5,7 @@ import { createWallGround, type WallGround } from '../../../../sim/hole/wallGrou
 import { dropFallen } from '../../../../sim/hole/wall/fallen';
 import { CAUSES, type Cause } from '../../../../sim/hole/wall/failures';
 import type { WallInput } from '../../../../sim/hole/wall/input';
+import { surgeInto, type SwabInput } from '../../../../sim/hole/wall/swab';
 import { wallInto } from '../../../../sim/hole/wall/wall';
 import { createWallWork, type WallWork } from '../../../../sim/hole/wall/work';
 import { fractionsOf } from '../../../../sim/ground/gradation';
@@ -47,6 +48,8 @@ export interface Site {
   ground: WallGround;
   work: WallWork;
   input: WallInput;
+  moving: SwabInput;
+  level_m: number;
   /** What came in from the ground in the last tick. */
   came: Parcel;
   /** Volume that fell, washed off or came in, by cause, and how often each began. */
@@ -56,6 +59,8 @@ export interface Site {
 
 const zero = (): Record<Cause, number> =>
   Object.fromEntries(CAUSES.map((cause) => [cause, 0])) as Record<Cause, number>;
+
+const WATER = { density_kgm3: 1000, K_Pasn: 1e-3, n_ratio: 1 };
 
 /** A hole of depth_m, full of water up to level_m, the stem hanging at the mouth. */
 export function siteOf(profile: Ground, depth_m: number, level_m: number): Site {
@@ -75,18 +80,18 @@ export function siteOf(profile: Ground, depth_m: number, level_m: number): Site 
     input: {
       tick: 0,
       dt_s: 1,
-      level_m,
+      pressure_Pa: new Float64Array(cells),
+      surge_Pa: new Float64Array(cells),
+      ground_Pa: ground.pore_Pa,
       stem,
       bitWidth_m: 0.1,
-      holeWidth_m: 0.1,
-      lift_ms: 0,
       flow_m3s: 0,
-      annulus_Pa: 0,
-      fluid: { density_kgm3: 1000, K_Pasn: 1e-3, n_ratio: 1 },
+      fluid: WATER,
       soaked_gL: 0,
       bentonite_gL: 0,
-      balling_frac: 0,
     },
+    moving: { lift_ms: 0, holeWidth_m: 0.1, stem, fluid: WATER, flow_m3s: 0, balling_frac: 0 },
+    level_m,
   };
 }
 
@@ -94,8 +99,17 @@ export function siteOf(profile: Ground, depth_m: number, level_m: number): Site 
 export function stand(site: Site, seconds: number, each?: () => void): void {
   const { hole, ground, work, input } = site;
   for (let s = 0; s < seconds; s++) {
+    site.moving.fluid = input.fluid;
+    site.moving.flow_m3s = input.flow_m3s;
+    surgeInto(input.surge_Pa, hole, work.swab, site.moving);
+    for (let i = 0; i < hole.cells; i++) {
+      const under_m = (i + 0.5) * hole.dz_m - site.level_m;
+      const weight_Pa = input.fluid.density_kgm3 * 9.81 * under_m;
+      input.pressure_Pa[i] = under_m > 0 ? weight_Pa + input.surge_Pa[i] : 0;
+      if (under_m > 0 && ground.saturation_frac[i] < 1) hole.wall.wetted_s[i] += 1;
+    }
     wallInto(hole, ground, work, input);
-    dropFallen(hole, work.fallen, input.level_m, site.came);
+    dropFallen(hole, work.fallen, site.level_m, site.came);
     const { failures } = work;
     for (let f = 0; f < failures.count; f++) {
       site.volume_m3[CAUSES[failures.cause[f]]] += failures.volume_m3[f];
