@@ -9,6 +9,16 @@ function groundFor(lesson: Lesson, seed: number): Ground {
   return buildGround({ ...recipes[seed % recipes.length]!, name: lesson.id }, seed);
 }
 
+/** Spread of the seeds of one lesson's grounds: a large odd number, so that neighbours in the list of seeds do not meet. */
+const SEED_STEP = 0x9e3779b1;
+
+/** The ground of each hole from the same recipe; the first has the seed itself. */
+function groundsFor(lesson: Lesson, seed: number, holes: number): Ground[] {
+  const grounds: Ground[] = [];
+  for (let n = 0; n < holes; n++) grounds.push(groundFor(lesson, (seed + Math.imul(n, SEED_STEP)) >>> 0));
+  return grounds;
+}
+
 /** Practice allows going back; a pass does not. Throws when the lesson names a part of the kit that is not there. */
 export function scenarioOf(lesson: Lesson, seed: number, practice = true): Scenario {
   const kit: Kit = { ...DEFAULT_KIT };
@@ -16,12 +26,16 @@ export function scenarioOf(lesson: Lesson, seed: number, practice = true): Scena
     if (typeof kit[name as keyof Kit] !== 'number') throw new RangeError(`The kit has no number "${name}".`);
     (kit as unknown as Record<string, number>)[name] = value;
   }
+  const grounds = groundsFor(lesson, seed, lesson.holes ?? 1);
   return {
     id: lesson.id,
     version: lesson.version,
     seed,
     practice,
-    ground: groundFor(lesson, seed),
+    ground: grounds[0]!,
+    ...(grounds.length > 1 ? { grounds } : {}),
+    ...(lesson.weather ? { weather: lesson.weather } : {}),
+    ...(lesson.day ? { day: lesson.day } : {}),
     kit,
     opening: { ...lesson.opening },
   };

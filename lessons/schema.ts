@@ -32,6 +32,14 @@ const NOTICED = {
   sealBurnt: true,
   strainerBlocked: true,
   pitLow: true,
+  pitFull: true,
+  waterOut: true,
+  powderOut: true,
+  petrolOut: true,
+  newHole: true,
+  duskNear: true,
+  nightfall: true,
+  morning: true,
   flowStarted: true,
   flowStopped: true,
   rodDown: true,
@@ -93,6 +101,8 @@ const Opening = v.strictObject({
   clay_kg: v.exactOptional(Between(0, 2000)),
   chlorine_kg: v.exactOptional(Between(0, 50)),
   petrol_L: Between(0, 50),
+  setOut: v.optional(v.boolean()),
+  unlinedPit: v.optional(v.boolean()),
   maxDepth_m: Between(1, 60),
 });
 
@@ -121,6 +131,17 @@ export const LessonSchema = v.strictObject({
   briefing: v.pipe(v.array(Word), v.minLength(1), v.maxLength(10)),
   ground: Ground,
   /** Differences from the demo kit, by name. */
+  /** Holes that can be begun one after the other, each in its own ground; left out: one. */
+  holes: v.optional(Count(1, 5)),
+  /** Left out: dry and still. */
+  weather: v.optional(
+    v.strictObject({
+      evaporation_mmDay: Between(0, 20),
+      showers: v.array(v.strictObject({ from_s: Count(0, 604800), to_s: Count(0, 604800), rain_mmh: Between(0, 200) })),
+    }),
+  ),
+  /** Left out: always light. */
+  day: v.optional(v.strictObject({ start_h: Between(0, 12), light_h: Between(1, 16) })),
   kit: v.record(v.string(), v.pipe(v.number(), v.finite())),
   view: v.picklist(VIEW_LEVELS),
   senses: v.array(v.picklist(SENSE_IDS)),

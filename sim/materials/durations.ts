@@ -5,6 +5,9 @@ export const DURATION_s = {
   /** Priming takes a seeded time between these. */
   primeLeast: 60,
   primeMost: 180,
+  /** Digging the pit, per m3 with its channel; backfilling a hole that is given up and carrying the gear on. */
+  setOut_m3: 3600,
+  backfill: 3600,
   addRod: 90,
   /** Without the pull itself. */
   removeRod: 60,

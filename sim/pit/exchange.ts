@@ -35,8 +35,8 @@ function takeFrom(chamber: Chamber, volume_m3: number, shares: (k: number) => nu
   return taken_m3;
 }
 
-/** Takes water with what is dissolved in it. */
-function takeWater(chamber: Chamber, water_m3: number, out: Parcel): void {
+/** Takes water with what is dissolved in it; the grains stay. */
+export function takeWater(chamber: Chamber, water_m3: number, out: Parcel): void {
   const share = chamber.water_m3 > 0 ? Math.min(1, water_m3 / chamber.water_m3) : 0;
   const taken_m3 = Math.min(water_m3, chamber.water_m3);
   chamber.water_m3 -= taken_m3;
@@ -56,6 +56,16 @@ let outgoingTanks = 1;
 const leaner = (k: number): number =>
   outflowShare((outgoingSlip![k] * outgoing!.area_m2) / outgoing_m3s, outgoingTanks);
 const alike = (): number => 1;
+
+/** What stands above the rim runs off, with all that it carries: added to out. Returns the volume, m3. */
+export function spillOver(pit: PitState, out: Parcel): number {
+  let spilled_m3 = 0;
+  for (const chamber of [pit.settling, pit.suction]) {
+    const above_m = -levelBelowRim_m(chamber);
+    if (above_m > 0) spilled_m3 += takeFrom(chamber, above_m * chamber.area_m2, alike, out);
+  }
+  return spilled_m3;
+}
 
 /** Levels the two chambers out through the notch: a chamber gives down to the notch at most. Call after settlePit. */
 export function levelOut(pit: PitState, work: PitWork): void {

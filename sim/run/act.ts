@@ -3,6 +3,7 @@
 import { ACTION_SPECS } from './actions';
 import { malformedIn, type Malformed, type Payload } from './check';
 import { handsFree } from './hands';
+import { darkAt } from './daylight';
 import { deedOf } from './deeds/all';
 import { isBookAct } from './deeds/book';
 import type { ActionName, RefusalKey } from './names';
@@ -23,13 +24,27 @@ function overFor(run: Run, action: ActionName): boolean {
   return !isBookAct(action);
 }
 
+/** Acts on the pit and its fluid, and on the pump that draws from it, wait until there is a pit. */
+const NEEDS_PIT: readonly ActionName[] = ['prime', 'clearStrainer', 'setStrainer'];
+
+/** Whatever the act: in the dark, without a pit, or in the middle of moving it cannot be done. The book can always be written. */
+function barred(run: Run, name: ActionName): RefusalKey | null {
+  if (isBookAct(name)) return null;
+  if (darkAt(run.scenario, run.state.tick)) return 'dark';
+  if (run.state.tasks.some((task) => task.action === 'abandon')) return 'handsBusy';
+  if (run.state.site.pitDug || name === 'setOut') return null;
+  const { group } = ACTION_SPECS[name];
+  return group === 'pit' || group === 'fluid' || NEEDS_PIT.includes(name) ? 'noPit' : null;
+}
+
 /** What would become of the act now. Changes nothing. */
 export function canAct(run: Run, name: ActionName, payload: Payload): ActResult {
   const malformed = malformedIn(name, payload);
   if (malformed) return malformed;
   if (overFor(run, name)) return { kind: 'refused', reason: 'ended' };
-  const reason =
-    deedOf(name).refusal?.(run, payload) ?? (handsFree(run) < ACTION_SPECS[name].hands ? 'handsBusy' : null);
+  const deed = deedOf(name);
+  const hands = deed.hands?.(payload) ?? ACTION_SPECS[name].hands;
+  const reason = barred(run, name) ?? deed.refusal?.(run, payload) ?? (handsFree(run) < hands ? 'handsBusy' : null);
   return reason ? { kind: 'refused', reason } : DONE;
 }
 

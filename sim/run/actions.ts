@@ -38,9 +38,15 @@ const text = (name: string, maxLength: number): FieldSpec => ({ name, type: 'tex
 
 export const COLOUR_WORDS = ['brown', 'grey', 'yellow', 'red', 'black', 'pale'] as const;
 export const FEEL_WORDS_OF_GROUND = ['gritty', 'smooth', 'sticky', 'loose'] as const;
-export const WAIT_WORDS = ['soaked', 'clear', 'taskDone'] as const;
+export const WAIT_WORDS = ['soaked', 'clear', 'taskDone', 'morning'] as const;
 
 export const ACTION_SPECS: Readonly<Record<ActionName, ActionSpec>> = {
+  setOut: {
+    group: 'pit',
+    hands: 2,
+    time_s: 0,
+    fields: [number('settling_m3', 0.2, 1.5), number('suction_m3', 0.2, 1.5), number('channel_m', 0.5, 4)],
+  },
   fillPit: { group: 'pit', hands: 1, time_s: 0, fields: [number('water_L', 10, 2000)] },
   prime: { group: 'pump', hands: 1, time_s: 0, fields: [] },
   setThrottle: { group: 'pump', hands: 0, time_s: 0, fields: [number('throttle_frac', 0, 1)] },
@@ -101,7 +107,7 @@ export const ACTION_SPECS: Readonly<Record<ActionName, ActionSpec>> = {
     ],
   },
   stopDrilling: { group: 'well', hands: 0, time_s: 0, fields: [] },
-  abandon: { group: 'well', hands: 0, time_s: 0, fields: [] },
+  abandon: { group: 'well', hands: 0, time_s: 0, fields: [{ name: 'move', type: 'boolean', optional: true }] },
   readCaution: { group: 'book', hands: 0, time_s: 0, fields: [text('caution', 60)] },
   useHint: { group: 'book', hands: 0, time_s: 0, fields: [text('hint', 60), whole('level', 1, 3)] },
   goBack: { group: 'book', hands: 0, time_s: 0, fields: [whole('fromTick', 0, 10000000)] },

@@ -1,11 +1,12 @@
 // What the run has cost so far, in marks.
 
 import { PRICE_marks } from '../materials/prices';
+import { worked_s } from './daylight';
 import type { Run } from './run';
 
 export function costOf(run: Run): number {
   const { tick, pump, stocks } = run.state;
-  const crew = (tick / 3600) * run.scenario.kit.crew * PRICE_marks.crewPerHour;
+  const crew = (worked_s(run.scenario, tick) / 3600) * run.scenario.kit.crew * PRICE_marks.crewPerHour;
   const petrol = (pump.running_s / 3600) * PRICE_marks.petrolPerHour;
   const additives =
     stocks.powderUsed_kg * PRICE_marks.polymerPerKg +

@@ -13,6 +13,7 @@ import { bedHeight_m } from '../hole/hole';
 import { emptyParcel } from '../hole/parcel';
 import { FINE_CLASS_COUNT } from '../materials/sizes';
 import { countIn } from './boundary';
+import { groundOf } from './ground';
 import type { Run } from './run';
 import { buriedNow_m, onBottom, stemLength_m, stemPlace } from './stem';
 import { tell } from './tell';
@@ -53,9 +54,10 @@ function heatDrive(run: Run): void {
 }
 
 function meetLayer(run: Run): void {
-  const { state, scenario } = run;
-  const layer = layerAt(scenario.ground, state.hole.depth_m + INTO_LAYER_m);
-  const index = scenario.ground.layers.indexOf(layer);
+  const { state } = run;
+  const ground = groundOf(run);
+  const layer = layerAt(ground, state.hole.depth_m + INTO_LAYER_m);
+  const index = ground.layers.indexOf(layer);
   if (index === state.stem.layerIndex) return;
   state.stem.layerIndex = index;
   tell(run, 'layerChanged', { kind: layer.kind, depth_m: state.hole.depth_m });
@@ -65,7 +67,8 @@ function meetLayer(run: Run): void {
 export function drill(run: Run): void {
   const { state, work, scenario } = run;
   const { stem, hole } = state;
-  const { kit, ground } = scenario;
+  const { kit } = scenario;
+  const ground = groundOf(run);
   emptyParcel(work.cut);
   const length_m = stemLength_m(run);
   const bed_m = buriedNow_m(run);

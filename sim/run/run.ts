@@ -30,8 +30,12 @@ export interface Run {
   readonly streams: RunStreams;
   readonly log: LogEntry[];
   readonly record: RunRecord;
-  readonly work: Work;
+  /** Made anew with each hole. */
+  work: Work;
 }
+
+/** Channel of a pit that is there at the start, m. ASSUMED. */
+const KIT_CHANNEL_m = 1;
 
 function openingPit(kit: Kit, opening: Opening): RunState['pit'] {
   const pit = createPit({
@@ -41,7 +45,10 @@ function openingPit(kit: Kit, opening: Opening): RunState['pit'] {
     strainer_m: kit.strainer_m,
   });
   const area_m2 = pit.settling.area_m2 + pit.suction.area_m2;
-  const filled_m3 = Math.min(opening.pit_L / 1000, pit.settling.capacity_m3 + pit.suction.capacity_m3);
+  const filled_m3 = Math.min(
+    opening.setOut ? 0 : opening.pit_L / 1000,
+    pit.settling.capacity_m3 + pit.suction.capacity_m3,
+  );
   pit.settling.water_m3 = (filled_m3 * pit.settling.area_m2) / area_m2;
   pit.suction.water_m3 = (filled_m3 * pit.suction.area_m2) / area_m2;
   return pit;
@@ -91,6 +98,10 @@ function openingState(scenario: Scenario): RunState {
     },
     fill: createStemFill(opening.rods * rodBore_m3(kit)),
     hole: createHole({ dz_m: kit.dz_m, maxDepth_m: opening.maxDepth_m, bit_m: kit.bit_m, starter_m }),
+    holeNumber: 1,
+    oldHoles: [],
+    rodsInAll: opening.rodsInAll,
+    site: { pitDug: opening.setOut !== true, channel_m: KIT_CHANNEL_m },
     pit: openingPit(kit, opening),
     tasks: [],
     wait: null,
@@ -106,6 +117,9 @@ function openingState(scenario: Scenario): RunState {
       bentoniteUsed_kg: 0,
       clayUsed_kg: 0,
       chlorineUsed_kg: 0,
+      waterTold: opening.water_L <= 0,
+      powderTold: opening.powder_kg <= 0,
+      petrolTold: opening.petrol_L <= 0,
     },
     boundary: createBoundary(),
     signs: {
@@ -117,6 +131,7 @@ function openingState(scenario: Scenario): RunState {
       cleanTicks: 0,
       wasLoaded: false,
       pitLowTold: false,
+      pitFullTold: false,
     },
     feel: null,
     funnel: null,
@@ -149,6 +164,6 @@ export function createRun(scenario: Scenario): Run {
     },
     log: [],
     record: createRecord(),
-    work: createWork(scenario, state.hole),
+    work: createWork(scenario, state.hole, state.holeNumber),
   };
 }

@@ -21,8 +21,31 @@ export interface Opening {
   readonly clay_kg?: number;
   readonly chlorine_kg?: number;
   readonly petrol_L: number;
+  /** The crew digs the pit itself (setOut), and has none before; else the pit of the kit is there. */
+  readonly setOut?: boolean;
+  /** Fluid seeps through floor and walls of the pit; else it is lined. */
+  readonly unlinedPit?: boolean;
   /** Deepest hole the scenario has room for, m; sets the size of the grid. */
   readonly maxDepth_m: number;
+}
+
+/** A shower between two job seconds. */
+export interface Shower {
+  readonly from_s: number;
+  readonly to_s: number;
+  readonly rain_mmh: number;
+}
+
+export interface Weather {
+  /** Evaporation from open water, mm a day. */
+  readonly evaporation_mmDay: number;
+  readonly showers: readonly Shower[];
+}
+
+/** The run starts in the morning, at start_h; after light_h hours it is dark until the next morning. */
+export interface WorkingDay {
+  readonly start_h: number;
+  readonly light_h: number;
 }
 
 export interface Scenario {
@@ -32,6 +55,12 @@ export interface Scenario {
   /** In practice a learner may go back; in a pass not. */
   readonly practice: boolean;
   readonly ground: Ground;
+  /** Grounds of the holes that can be begun one after the other; the first is `ground`. Left out: there is no other. */
+  readonly grounds?: readonly Ground[];
+  /** Left out: dry and still. */
+  readonly weather?: Weather;
+  /** Left out: always light. */
+  readonly day?: WorkingDay;
   readonly kit: Kit;
   readonly opening: Opening;
 }

@@ -12,6 +12,8 @@ import {
   type FeelWord,
   type RefusalKey,
 } from './names';
+import { lightLeft_s } from './daylight';
+import { groundOf } from './ground';
 import { blur } from './noise';
 import type { Run } from './run';
 import type { RunState, Sample } from './state';
@@ -91,6 +93,10 @@ export interface Senses {
     readonly petrol_L: number;
     readonly cost_marks: number;
   };
+  /** Seconds of daylight left, 0 in the dark; null where nobody minds the hour. */
+  readonly light_s: number | null;
+  /** Number of the present hole, from 1. */
+  readonly hole: number;
   readonly waiting: { readonly until: string; readonly left_s: number } | null;
   readonly lastRefusal: { readonly action: ActionName; readonly reason: RefusalKey; readonly tick: number } | null;
   /** What a crew could notice in the last second. */
@@ -136,10 +142,10 @@ function trayView(sample: Sample): TraySample {
 
 /** Sound and feel follow from the grains and the strength of the soil at the bit, never from its name. Limits ASSUMED from trade use: sand hisses, gravel knocks, clay is silent and sticky. */
 function stemSound(run: Run): StemSound {
-  const { state, scenario } = run;
+  const { state } = run;
   if (!state.stem.turning) return 'still';
   if (!onBottom(state)) return 'quiet';
-  const soil = scenario.ground.layers[state.stem.layerIndex];
+  const soil = groundOf(run).layers[state.stem.layerIndex];
   if (soil.d50_mm > 2) return 'knock';
   if (soil.d50_mm > 0.6) return 'grind';
   if (soil.d50_mm > 0.063) return 'hiss';
@@ -214,7 +220,7 @@ export function sensesOf(run: Run): Senses {
     tray: state.samples.filter((sample) => sample.tick <= state.tick).map(trayView),
     stem: {
       rods: stem.rods,
-      rodsLeft: scenario.opening.rodsInAll - stem.rods,
+      rodsLeft: state.rodsInAll - stem.rods,
       bit_m: roundTo(stem.bit_m, 0.01),
       bottom_m: roundTo(state.hole.depth_m, 0.01),
       left_m: roundTo(Math.max(0, stem.rods * scenario.kit.rodLength_m - stem.bit_m), 0.01),
@@ -242,6 +248,8 @@ export function sensesOf(run: Run): Senses {
       petrol_L: stocks.petrol_L,
       cost_marks: costOf(run),
     },
+    light_s: lightLeft_s(scenario, state.tick),
+    hole: state.holeNumber,
     waiting: state.wait && { until: state.wait.until, left_s: Math.max(0, state.wait.endTick - state.tick) },
     lastRefusal: state.lastRefusal,
     felt: state.recent.filter((event) => !HIDDEN_EVENTS.includes(event.name)).map((event) => event.name),

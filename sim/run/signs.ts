@@ -4,6 +4,7 @@ import { layerAt } from '../ground/lookup';
 import { parcelVolume_m3 } from '../hole/parcel';
 import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
 import { flowing } from './flowing';
+import { groundOf } from './ground';
 import type { Run } from './run';
 import { tell } from './tell';
 import { TICK_s } from './work';
@@ -39,7 +40,7 @@ export function readSigns(run: Run): void {
   signs.grit_frac = grit_frac;
   signs.fines_frac = fines_frac;
   if (solids_m3 > COLOURLESS_frac * returned_m3 && solids_m3 > 0)
-    signs.colour = layerAt(run.scenario.ground, moment_m4 / solids_m3).colour;
+    signs.colour = layerAt(groundOf(run), moment_m4 / solids_m3).colour;
   watchForClear(run);
 }
 

@@ -61,7 +61,7 @@ export function restoreRun(scenario: Scenario, snapshot: Snapshot, record: RunRe
     streams: { prime: restoreStream(prime), senses: restoreStream(senses), luck: restoreStream(luck) },
     log: [],
     record,
-    work: createWork(scenario, state.hole),
+    work: createWork(scenario, state.hole, state.holeNumber),
   };
 }
 

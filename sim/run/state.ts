@@ -68,7 +68,7 @@ export interface Task {
 }
 
 export interface Wait {
-  until: 'time' | 'soaked' | 'clear' | 'taskDone';
+  until: 'time' | 'soaked' | 'clear' | 'taskDone' | 'morning';
   endTick: number;
 }
 
@@ -125,6 +125,25 @@ export interface Stocks {
   bentoniteUsed_kg: number;
   clayUsed_kg: number;
   chlorineUsed_kg: number;
+  /** Ends already told. */
+  waterTold: boolean;
+  powderTold: boolean;
+  petrolTold: boolean;
+}
+
+/** A hole given up. */
+export interface OldHole {
+  tick: number;
+  depth_m: number;
+  rodsLost: number;
+  ownLog: OwnLayer[];
+}
+
+/** What has been dug on the site. */
+export interface SiteState {
+  pitDug: boolean;
+  /** Length of the channel from the mouth to the pit, m. */
+  channel_m: number;
 }
 
 /** Slow signs of the last seconds, smoothed as an eye or an ear would. */
@@ -142,6 +161,7 @@ export interface Signs {
   cleanTicks: number;
   wasLoaded: boolean;
   pitLowTold: boolean;
+  pitFullTold: boolean;
 }
 
 export interface RunState {
@@ -150,7 +170,13 @@ export interface RunState {
   stem: StemState;
   pump: PumpState;
   fill: StemFill;
+  /** Number of the present hole, from 1; the ones given up before it. */
+  holeNumber: number;
+  oldHoles: OldHole[];
+  /** Rods there still are, those in the stem included. */
+  rodsInAll: number;
   hole: HoleState;
+  site: SiteState;
   pit: PitState;
   tasks: Task[];
   wait: Wait | null;

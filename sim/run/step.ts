@@ -2,12 +2,15 @@
 
 import { ageAll } from './ageing';
 import { comeUp, pumpDown, solveCirculation } from './circulate';
+import { watchDaylight } from './daylight';
 import { drill } from './drill';
 import { wander } from './noise';
 import type { Run } from './run';
+import { tendPit } from './pitWeather';
 import { wearPump } from './pumpCare';
 import { readSigns } from './signs';
 import { moveStem } from './stem';
+import { watchStocks } from './stocks';
 import { workTasks } from './tasks';
 import { forgetOld } from './tell';
 import { traceRow } from './trace';
@@ -30,6 +33,7 @@ function burnPetrol(run: Run): void {
 export function step(run: Run): void {
   const { state } = run;
   forgetOld(run);
+  watchDaylight(run);
   workTasks(run);
   burnPetrol(run);
   const bitBefore_m = state.stem.bit_m;
@@ -41,9 +45,11 @@ export function step(run: Run): void {
   drill(run);
   // Loss and inflow, level, cake and the wall have their place here: after the cut, before the hole is swept.
   comeUp(run);
+  tendPit(run);
   state.stem.sinking_ms = (state.stem.bit_m - bitBefore_m) / TICK_s;
   readSigns(run);
   wander(state.noise, run.streams.senses, state.tick);
+  watchStocks(run);
   watch(run);
   watchWait(run);
   traceRow(run);

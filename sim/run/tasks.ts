@@ -14,7 +14,13 @@ export function beginTask(run: Run, action: ActionName, payload: Payload, deed: 
   const spec = ACTION_SPECS[action];
   const time_s = deed.time_s ? deed.time_s(run, payload) : spec.time_s;
   if (time_s <= 0) return null;
-  const task: Task = { action, hands: spec.hands, endTick: run.state.tick + Math.ceil(time_s), data: {}, word: '' };
+  const task: Task = {
+    action,
+    hands: deed.hands?.(payload) ?? spec.hands,
+    endTick: run.state.tick + Math.ceil(time_s),
+    data: {},
+    word: '',
+  };
   run.state.tasks.push(task);
   return task;
 }

@@ -1,5 +1,6 @@
 // A wait ends when what it waits for is there, when its time is up, or when something happens that a crew would turn round for.
 
+import { morningNext } from './daylight';
 import { HIDDEN_EVENTS, type EventName } from './names';
 import type { Run } from './run';
 
@@ -21,5 +22,6 @@ export function watchWait(run: Run): void {
   // The tick has not been counted on yet: what happened in this second ends the wait with it.
   const news = recent.some((event) => event.tick === tick && !SMALL.includes(event.name));
   const done = wait.until === 'taskDone' && tasks.length === 0;
+  if (wait.until === 'morning' && morningNext(tick)) run.state.wait = null;
   if (done || news || tick + 1 >= wait.endTick) run.state.wait = null;
 }

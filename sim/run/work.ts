@@ -17,7 +17,9 @@ import { createFlowResult, type FlowInput, type FlowResult } from '../hydraulics
 import type { Signals } from '../machine/signals';
 import type { MachineEvent } from '../machine/machine';
 import { createPitWork, type PitWork } from '../pit/exchange';
+import { createPitGround, type PitGround } from '../pit/seep';
 import type { ChamberReading } from '../pit/level';
+import { groundAt } from './ground';
 import type { Scenario } from './scenario';
 
 /** Job seconds in one tick. */
@@ -32,6 +34,7 @@ export interface Work {
   readonly hole: HoleWork;
   readonly wallGround: WallGround;
   readonly pit: PitWork;
+  readonly pitGround: PitGround;
   readonly flowInput: FlowInput;
   readonly flowResult: FlowResult;
   /** What the pump drew, what left the nozzles, what was cut, what came over the sill, what was spilled or dug out, what the bit reamed off a tight wall. */
@@ -56,7 +59,9 @@ export interface Work {
 
 const lineFluid = () => ({ density_kgm3: 1000, K_Pasn: 0.001, n_ratio: 1 });
 
-export function createWork({ kit, ground }: Scenario, hole: HoleState): Work {
+export function createWork(scenario: Scenario, hole: HoleState, holeNumber: number): Work {
+  const { kit } = scenario;
+  const ground = groundAt(scenario, holeNumber);
   const atBit = createParcel();
   return {
     shares: tickShares(kit.temperature_C, TICK_s),
@@ -66,6 +71,7 @@ export function createWork({ kit, ground }: Scenario, hole: HoleState): Work {
     hole: createHoleWork(hole),
     wallGround: createWallGround(ground, hole.dz_m, hole.cells),
     pit: createPitWork(),
+    pitGround: createPitGround(ground, Math.max(kit.settling.depth_m, kit.suction.depth_m)),
     flowInput: {
       kit,
       throttle_frac: 0,

@@ -1,7 +1,13 @@
 // Acts of the notebook and the tray that take no hands of the crew: naming, logging, noting, waiting, reading cautions and hints.
 
 import { ACTION_SPECS } from '../actions';
-import type { KindWord } from '../names';
+import { DURATION_s } from '../../materials/durations';
+import { darkAt } from '../daylight';
+import { flowing } from '../flowing';
+import { groundsLeft } from '../ground';
+import { beginNewHole } from '../newHole';
+import type { KindWord, RefusalKey } from '../names';
+import type { Run } from '../run';
 import { tell } from '../tell';
 import { send } from '../modes';
 import type { ColourWord } from '../names';
@@ -9,6 +15,21 @@ import type { Deeds } from './deed';
 
 /** Longest wait when no cap is given, s. */
 const WAIT_CAP_s = 3600;
+/** Longest night, s. */
+const NIGHT_CAP_s = 86400;
+
+/** A stuck stem stays in the ground. */
+const lostRods = ({ state }: Run): number => (state.machine.stem === 'stuck' ? state.stem.rods : 0);
+
+function moveRefusal(run: Run): RefusalKey | null {
+  const { state, scenario } = run;
+  if (state.machine.job === 'pullingOut') return 'ended';
+  if (groundsLeft(run) < 1) return 'noMoreGround';
+  if (state.rodsInAll - lostRods(run) < scenario.opening.rods) return 'noMoreRods';
+  if (state.stem.turning) return 'turningOn';
+  if (flowing(state) || state.pump.throttle_frac > 0) return 'flowOn';
+  return state.stem.motion_m !== 0 ? 'stemMoving' : null;
+}
 
 export const bookDeeds: Deeds = {
   nameSample: {
@@ -44,10 +65,13 @@ export const bookDeeds: Deeds = {
     },
   },
   waitFor: {
+    refusal: (run, payload) =>
+      payload.until === 'morning' && !darkAt(run.scenario, run.state.tick) ? 'notDark' : null,
     begin: (run, payload) => {
       const { tick } = run.state;
-      const until = payload.until as 'soaked' | 'clear' | 'taskDone' | undefined;
-      const length_s = until ? ((payload.cap_s as number | undefined) ?? WAIT_CAP_s) : (payload.time_s as number);
+      const until = payload.until as 'soaked' | 'clear' | 'taskDone' | 'morning' | undefined;
+      const most_s = until === 'morning' ? NIGHT_CAP_s : WAIT_CAP_s;
+      const length_s = until ? ((payload.cap_s as number | undefined) ?? most_s) : (payload.time_s as number);
       run.state.wait = { until: until ?? 'time', endTick: tick + length_s };
     },
   },
@@ -76,10 +100,20 @@ export const bookDeeds: Deeds = {
     },
   },
   abandon: {
-    begin: (run) => {
-      send(run, 'giveUp');
-      tell(run, 'ended', { depth_m: run.state.hole.depth_m });
+    hands: (payload) => (payload.move === true ? 2 : 0),
+    refusal: (run, payload) => (payload.move === true ? moveRefusal(run) : null),
+    time_s: (run, payload) => {
+      if (payload.move !== true) return 0;
+      const drawn = run.state.machine.stem === 'stuck' ? 0 : run.state.stem.rods;
+      return DURATION_s.backfill + drawn * DURATION_s.removeRod;
     },
+    begin: (run, payload, task) => {
+      if (payload.move !== true) {
+        send(run, 'giveUp');
+        tell(run, 'ended', { depth_m: run.state.hole.depth_m });
+      } else if (task) task.data.rodsLost = lostRods(run);
+    },
+    end: (run, task) => beginNewHole(run, task.data.rodsLost),
   },
 };
 

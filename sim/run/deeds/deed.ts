@@ -8,6 +8,8 @@ import type { Task } from '../state';
 export interface Deed {
   /** The reason why it cannot be done now, or null. Impossible acts are refused; foolish ones are not. */
   readonly refusal?: (run: Run, payload: Payload) => RefusalKey | null;
+  /** Hands it takes, where that depends on the payload. */
+  readonly hands?: (payload: Payload) => number;
   /** Job seconds, where they depend on the payload or on chance. */
   readonly time_s?: (run: Run, payload: Payload) => number;
   /** At once, when the act begins. An act that takes time gets its task, whose data it may fill. */

@@ -1,5 +1,8 @@
 // Acts on the pit: water in, sand out, the stick.
 
+import type { Payload } from '../check';
+import { createPit } from '../../pit/pit';
+import { CHANNEL_WIDTH_m } from '../pitWeather';
 import { emptyParcel } from '../../hole/parcel';
 import { DURATION_s } from '../../materials/durations';
 import { digOut } from '../../pit/dig';
@@ -38,7 +41,36 @@ function pour(run: Run, task: Task): void {
   boundary.waterIn_m3 += share_L / 1000;
 }
 
+/** Volume dug for a pit with its channel, m3. */
+const dug_m3 = (payload: Payload): number =>
+  (payload.settling_m3 as number) +
+  (payload.suction_m3 as number) +
+  CHANNEL_WIDTH_m * CHANNEL_WIDTH_m * (payload.channel_m as number);
+
 export const pitDeeds: Deeds = {
+  setOut: {
+    refusal: (run) => (run.state.site.pitDug ? 'alreadySetOut' : null),
+    time_s: (_run, payload) => Math.ceil(dug_m3(payload) * DURATION_s.setOut_m3),
+    begin: (_run, payload, task) => {
+      if (!task) return;
+      task.data.settling_m3 = payload.settling_m3 as number;
+      task.data.suction_m3 = payload.suction_m3 as number;
+      task.data.channel_m = payload.channel_m as number;
+    },
+    // A pit is dug as deep as the kit says; the volume sets its area.
+    end: (run, task) => {
+      const { state, scenario } = run;
+      const { settling, suction, notch_m } = scenario.kit;
+      const chamber = (volume_m3: number, depth_m: number) => ({ area_m2: volume_m3 / depth_m, depth_m });
+      state.pit = createPit({
+        settling: chamber(task.data.settling_m3, settling.depth_m),
+        suction: chamber(task.data.suction_m3, suction.depth_m),
+        notch_m,
+        strainer_m: state.pit.strainer_m,
+      });
+      state.site = { pitDug: true, channel_m: task.data.channel_m };
+    },
+  },
   fillPit: {
     refusal: waterRefusal,
     time_s: (_run, payload) => Math.ceil((payload.water_L as number) * DURATION_s.fillPit_L),

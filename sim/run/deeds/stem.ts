@@ -81,7 +81,7 @@ export const stemDeeds: Deeds = {
       const handling = rodHandling(run);
       if (handling) return handling;
       const { stem } = run.state;
-      if (stem.rods >= run.scenario.opening.rodsInAll) return 'noMoreRods';
+      if (stem.rods >= run.state.rodsInAll) return 'noMoreRods';
       return stem.rods * run.scenario.kit.rodLength_m - stem.bit_m > ROD_DOWN_LEFT_m ? 'rodNotDown' : null;
     },
     end: (run) => {
