@@ -85,7 +85,7 @@ function openingState(scenario: Scenario): RunState {
     },
     pump: {
       throttle_frac: 0,
-      primed: opening.primed,
+      primed: opening.primed && opening.setOut !== true,
       flow_m3s: 0,
       running_s: 0,
       flowTold: false,
