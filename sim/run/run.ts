@@ -117,10 +117,8 @@ function openingState(scenario: Scenario): RunState {
       bentoniteUsed_kg: 0,
       clayUsed_kg: 0,
       chlorineUsed_kg: 0,
-      waterTold: opening.water_L <= 0,
-      powderTold: opening.powder_kg <= 0,
-      petrolTold: opening.petrol_L <= 0,
     },
+    outTold: { water: opening.water_L <= 0, powder: opening.powder_kg <= 0, petrol: opening.petrol_L <= 0 },
     boundary: createBoundary(),
     signs: {
       returns_frac: 0,

@@ -125,10 +125,13 @@ export interface Stocks {
   bentoniteUsed_kg: number;
   clayUsed_kg: number;
   chlorineUsed_kg: number;
-  /** Ends already told. */
-  waterTold: boolean;
-  powderTold: boolean;
-  petrolTold: boolean;
+}
+
+/** Ends of stocks already told. */
+export interface OutTold {
+  water: boolean;
+  powder: boolean;
+  petrol: boolean;
 }
 
 /** A hole given up. */
@@ -181,6 +184,7 @@ export interface RunState {
   tasks: Task[];
   wait: Wait | null;
   stocks: Stocks;
+  outTold: OutTold;
   boundary: Boundary;
   signs: Signs;
   feel: { word: FeelWord; tick: number } | null;

@@ -2,24 +2,22 @@
 
 import type { EventName } from './names';
 import type { Run } from './run';
-import type { Stocks } from './state';
+import type { OutTold } from './state';
 import { tell } from './tell';
-
-type Told = 'waterTold' | 'powderTold' | 'petrolTold';
 
 /** Less than this is none, in the unit of the stock: a wet bucket, the dust in a bag. */
 const LEAST = 1e-6;
 
-function watchOne(run: Run, left: number, told: Told, name: EventName): void {
-  const stocks: Stocks = run.state.stocks;
+function watchOne(run: Run, left: number, stock: keyof OutTold, name: EventName): void {
+  const { outTold } = run.state;
   const out = left <= LEAST;
-  if (out && !stocks[told]) tell(run, name, {});
-  stocks[told] = out;
+  if (out && !outTold[stock]) tell(run, name, {});
+  outTold[stock] = out;
 }
 
 export function watchStocks(run: Run): void {
   const { stocks } = run.state;
-  watchOne(run, stocks.water_L, 'waterTold', 'waterOut');
-  watchOne(run, stocks.powder_kg, 'powderTold', 'powderOut');
-  watchOne(run, stocks.petrol_L, 'petrolTold', 'petrolOut');
+  watchOne(run, stocks.water_L, 'water', 'waterOut');
+  watchOne(run, stocks.powder_kg, 'powder', 'powderOut');
+  watchOne(run, stocks.petrol_L, 'petrol', 'petrolOut');
 }
