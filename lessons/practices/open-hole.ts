@@ -14,6 +14,10 @@ const WATER_L = 2000;
 const WATER_Lm = 100;
 const POWDER_kg = 4;
 const POWDER_kgm = 0.1;
+/** What else may go into the fluid: bentonite for a pit of good mud twice over, dug clay for one, chlorine to break the polymer. ASSUMED. */
+const BENTONITE_kg = 100;
+const CLAY_kg = 250;
+const CHLORINE_kg = 0.5;
 /** The engine burns 1.2 L an hour at most: a day's worth and a reserve. */
 const PETROL_L = 20;
 
@@ -40,6 +44,9 @@ export function openHole({ depth_m, setting }: Asked): Lesson {
       primed: false,
       water_L: WATER_L + WATER_Lm * depth_m,
       powder_kg: POWDER_kg + POWDER_kgm * depth_m,
+      bentonite_kg: BENTONITE_kg,
+      clay_kg: CLAY_kg,
+      chlorine_kg: CHLORINE_kg,
       petrol_L: PETROL_L,
       maxDepth_m: depth_m + ROD_m,
     },

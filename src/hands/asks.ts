@@ -2,42 +2,7 @@
 // Limits come from the run's own table of actions, so that the hands offer nothing that the run calls malformed.
 import { ACTION_SPECS, type ActionName } from '$sim';
 import type { MessageKey } from '../words';
-
-export type Unit = 'L' | 'g' | 's' | 'm' | 'cm';
-
-export interface AmountAsk {
-  readonly field: string;
-  readonly label: MessageKey;
-  readonly unit: Unit;
-  readonly step: number;
-  /** A second, longer stride. */
-  readonly bigStep?: number;
-  readonly chips: readonly number[];
-  readonly start: number;
-  readonly min: number;
-  readonly max: number;
-  /** Asked only where this choice has been made. */
-  readonly when?: { readonly field: string; readonly is: readonly string[] };
-}
-
-export interface ChoiceAsk {
-  readonly field: string;
-  readonly label: MessageKey;
-  readonly options: readonly { readonly value: string | number; readonly label: MessageKey }[];
-  readonly start: string | number;
-}
-
-export interface Ask {
-  readonly action: ActionName;
-  readonly heading: MessageKey;
-  readonly say?: MessageKey;
-  readonly choices?: readonly ChoiceAsk[];
-  /** Of several with the same field, at most one is asked at a time. */
-  readonly amounts?: readonly AmountAsk[];
-  /** Fields of the payload that are not asked. */
-  readonly fixed?: Readonly<Record<string, string | number>>;
-  readonly confirm: MessageKey;
-}
+import type { AmountAsk, Ask, ChoiceAsk } from './ask';
 
 type Amount = Omit<AmountAsk, 'min' | 'max' | 'label'> & { label?: MessageKey; max?: number };
 
@@ -134,18 +99,28 @@ export const ASKS = {
   addPowder: {
     action: 'addAdditive',
     heading: 'work.ask.addPowder.heading',
-    say: 'work.ask.addPowder.say',
-    amounts: [
-      amount('addAdditive', {
-        field: 'mass_g',
-        unit: 'g',
-        step: 50,
-        chips: [100, 200, 500, 1000],
-        start: 100,
-        max: 5000,
-      }),
-    ],
     choices: [
+      {
+        field: 'additive',
+        label: 'work.ask.addPowder.what',
+        options: [
+          { value: 'polymer', label: 'work.additive.polymer', say: 'work.ask.addPowder.polymer' },
+          {
+            value: 'bentonite',
+            label: 'work.additive.bentonite',
+            say: 'work.ask.addPowder.bentonite',
+            needs: 'bentonite_kg',
+          },
+          { value: 'nativeClay', label: 'work.additive.nativeClay', say: 'work.ask.addPowder.clay', needs: 'clay_kg' },
+          {
+            value: 'chlorine',
+            label: 'work.additive.chlorine',
+            say: 'work.ask.addPowder.chlorine',
+            needs: 'chlorine_kg',
+          },
+        ],
+        start: 'polymer',
+      },
       {
         field: 'manner',
         label: 'work.ask.addPowder.manner',
@@ -154,9 +129,38 @@ export const ASKS = {
           { value: 'dumped', label: 'work.ask.addPowder.dumped' },
         ],
         start: 'sprinkled',
+        when: { field: 'additive', is: ['polymer', 'bentonite', 'nativeClay'] },
       },
     ],
-    fixed: { additive: 'polymer' },
+    amounts: [
+      amount('addAdditive', {
+        field: 'mass_g',
+        unit: 'g',
+        step: 50,
+        chips: [100, 200, 500, 1000],
+        start: 100,
+        max: 5000,
+        when: { field: 'additive', is: ['polymer'] },
+      }),
+      amount('addAdditive', {
+        field: 'mass_g',
+        unit: 'kg',
+        scale: 1000,
+        step: 1000,
+        chips: [5000, 10000, 25000],
+        start: 10000,
+        when: { field: 'additive', is: ['bentonite', 'nativeClay'] },
+      }),
+      amount('addAdditive', {
+        field: 'mass_g',
+        unit: 'g',
+        step: 10,
+        chips: [20, 50, 100, 200],
+        start: 50,
+        max: 1000,
+        when: { field: 'additive', is: ['chlorine'] },
+      }),
+    ],
     confirm: 'work.ask.addPowder.do',
   },
   stir: {
@@ -197,33 +201,3 @@ export const ASKS = {
 } as const satisfies Readonly<Record<string, Ask>>;
 
 export type AskId = keyof typeof ASKS;
-
-/** What is set in an open question, by field. */
-export type Values = Readonly<Record<string, string | number>>;
-
-/** The amounts that are asked with these choices made. */
-export function amountsAsked(ask: Ask, values: Values): readonly AmountAsk[] {
-  return (ask.amounts ?? []).filter(({ when }) => !when || when.is.includes(String(values[when.field])));
-}
-
-/** What an ask is set to before anything is touched. */
-export function firstValues(ask: Ask): Record<string, string | number> {
-  const values: Record<string, string | number> = { ...ask.fixed };
-  for (const choice of ask.choices ?? []) values[choice.field] = choice.start;
-  for (const asked of amountsAsked(ask, values)) values[asked.field] = asked.start;
-  return values;
-}
-
-/** The payload of an ask from what was set. Amounts are rounded to the step, so that 0.1 + 0.2 is 0.3. */
-export function payloadOf(ask: Ask, values: Values): Record<string, string | number> {
-  const payload: Record<string, string | number> = { ...ask.fixed };
-  for (const choice of ask.choices ?? []) payload[choice.field] = values[choice.field] ?? choice.start;
-  for (const asked of amountsAsked(ask, payload))
-    payload[asked.field] = stepped(Number(values[asked.field] ?? asked.start), asked);
-  return payload;
-}
-
-/** The nearest amount to a value that a finger can set: to a hundredth, and within the limits. */
-export function stepped(value: number, limits: Pick<AmountAsk, 'min' | 'max'>): number {
-  return Math.min(limits.max, Math.max(limits.min, Math.round(value * 100) / 100));
-}

@@ -4,6 +4,7 @@ import { canAct, type ActionName, type Payload } from '$sim';
 import { announcer } from '../app/announcer.svelte';
 import type { Session } from '../app/session.svelte';
 import { say, type KeyedMessage } from '../words';
+import type { ChoiceAsk, OptionAsk } from './ask';
 import type { AskId } from './asks';
 import type { HandGroup } from './hand';
 
@@ -44,6 +45,17 @@ export class Desk {
   refuse(id: string, why: KeyedMessage): void {
     this.refused = { id, why };
     announcer.say(say(why.key, why.data));
+  }
+
+  /** The options of a choice that this job has the means for. */
+  offered(choice: ChoiceAsk): readonly OptionAsk[] {
+    const { opening } = this.session.lesson;
+    return choice.options.filter(({ needs }) => !needs || (opening[needs] ?? 0) > 0);
+  }
+
+  /** How much is left of what an option uses up, kg. */
+  left_kg({ needs }: OptionAsk): number {
+    return this.session.senses.stock[needs ?? 'powder_kg'];
   }
 
   open(panel: PanelId): void {

@@ -1,5 +1,6 @@
 // The hands on the fluid: powder, stirring, feeling, the funnel.
-import type { Senses } from '$sim';
+import type { Payload, Senses } from '$sim';
+import { ASKS } from './asks';
 import type { Desk } from './desk.svelte';
 import type { Hand } from './hand';
 
@@ -9,14 +10,18 @@ export function fluidHands(
   withFeel: boolean,
   withFunnel: boolean,
 ): Hand[] {
+  const additives = desk.offered(ASKS.addPowder.choices[0]).map(({ value }) => value);
   const hands: Hand[] = [
     {
       form: 'button',
       id: 'addPowder',
       drawing: 'addPowder',
       label: 'work.addPowder',
-      detail: { key: 'work.stock.powder', data: { powder_kg: stock.powder_kg } },
-      whyNot: desk.whyNot('addAdditive', { additive: 'polymer', mass_g: 10, manner: 'sprinkled' }),
+      detail:
+        additives.length > 1
+          ? { key: 'work.stock.kinds', data: { n: additives.length } }
+          : { key: 'work.stock.powder', data: { powder_kg: stock.powder_kg } },
+      whyNot: whyNone(desk, additives),
       asks: true,
       press: () => desk.open('addPowder'),
       shortcut: 'addPowder',
@@ -58,4 +63,11 @@ export function fluidHands(
       shortcut: 'funnelTest',
     });
   return hands;
+}
+
+/** Something can be put in if any of the additives can. */
+function whyNone(desk: Desk, additives: readonly (string | number)[]): ReturnType<Desk['whyNot']> {
+  const least = (additive: string | number): Payload => ({ additive, mass_g: 10, manner: 'sprinkled' });
+  const reasons = additives.map((additive) => desk.whyNot('addAdditive', least(additive)));
+  return reasons.includes(null) ? null : reasons[0]!;
 }

@@ -1,7 +1,8 @@
 // The questions before an act: whatever can be set, the run understands.
 import { describe, expect, it } from 'vitest';
 import { malformedIn } from '$sim';
-import { amountsAsked, ASKS, firstValues, payloadOf, stepped, type Ask, type Values } from '../../../src/hands/asks';
+import { amountsAsked, firstValues, payloadOf, stepped, type Ask, type Values } from '../../../src/hands/ask';
+import { ASKS } from '../../../src/hands/asks';
 import { nextShare } from '../../../src/hands/stepper';
 import { addMessages, hasMessage } from '../../../src/words';
 import { laterMessages } from '../../../src/words/later';
@@ -46,7 +47,8 @@ describe('the questions before an act', () => {
       const keys = [ask.heading, ask.say, ask.confirm, ...labels(ask.amounts), ...labels(ask.choices)];
       for (const key of keys) if (key) expect(hasMessage(key), `${id}: ${key}`).toBe(true);
       for (const choice of ask.choices ?? [])
-        for (const option of choice.options) expect(hasMessage(option.label), option.label).toBe(true);
+        for (const { label, say } of choice.options)
+          for (const key of [label, say]) if (key) expect(hasMessage(key), key).toBe(true);
     }
   });
 

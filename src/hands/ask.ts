@@ -1,0 +1,98 @@
+// What a question before an act is, and what comes of the answers: the payload of the act.
+import type { ActionName } from '$sim';
+import type { MessageKey } from '../words';
+
+export type Unit = 'L' | 'g' | 'kg' | 's' | 'm' | 'cm';
+
+export interface AmountAsk {
+  readonly field: string;
+  readonly label: MessageKey;
+  readonly unit: Unit;
+  /** How much of the field's own unit one unit shown is, where they differ: 1000 for grams told in kilograms. */
+  readonly scale?: number;
+  readonly step: number;
+  /** A second, longer stride. */
+  readonly bigStep?: number;
+  readonly chips: readonly number[];
+  readonly start: number;
+  readonly min: number;
+  readonly max: number;
+  readonly when?: When;
+}
+
+/** Asked only where this choice has been made. */
+export interface When {
+  readonly field: string;
+  readonly is: readonly string[];
+}
+
+export interface ChoiceAsk {
+  readonly field: string;
+  readonly label: MessageKey;
+  readonly options: readonly OptionAsk[];
+  readonly start: string | number;
+  readonly when?: When;
+}
+
+export interface OptionAsk {
+  readonly value: string | number;
+  readonly label: MessageKey;
+  /** What is good to know once it is chosen. */
+  readonly say?: MessageKey;
+  /** What the job must have brought along; else it is not offered. */
+  readonly needs?: 'bentonite_kg' | 'clay_kg' | 'chlorine_kg';
+}
+
+export interface Ask {
+  readonly action: ActionName;
+  readonly heading: MessageKey;
+  readonly say?: MessageKey;
+  readonly choices?: readonly ChoiceAsk[];
+  /** Of several with the same field, at most one is asked at a time. */
+  readonly amounts?: readonly AmountAsk[];
+  /** Fields of the payload that are not asked. */
+  readonly fixed?: Readonly<Record<string, string | number>>;
+  readonly confirm: MessageKey;
+}
+
+/** What is set in an open question, by field. */
+export type Values = Readonly<Record<string, string | number>>;
+
+const asked = ({ when }: { readonly when?: When }, values: Values): boolean =>
+  !when || when.is.includes(String(values[when.field]));
+
+/** The amounts that are asked with these choices made. */
+export function amountsAsked(ask: Ask, values: Values): readonly AmountAsk[] {
+  return (ask.amounts ?? []).filter((amount) => asked(amount, values));
+}
+
+/** The choices that are asked with these choices made. */
+export function choicesAsked(ask: Ask, values: Values): readonly ChoiceAsk[] {
+  return (ask.choices ?? []).filter((choice) => asked(choice, values));
+}
+
+/** What an ask is set to before anything is touched. */
+export function firstValues(ask: Ask): Record<string, string | number> {
+  const values: Record<string, string | number> = { ...ask.fixed };
+  for (const choice of ask.choices ?? []) values[choice.field] = choice.start;
+  for (const amount of amountsAsked(ask, values)) values[amount.field] = amount.start;
+  return values;
+}
+
+/**
+ * The payload of an ask from what was set. Amounts are rounded to the step, so that 0.1 + 0.2 is 0.3; a choice that is
+ * not asked is made as it starts.
+ */
+export function payloadOf(ask: Ask, values: Values): Record<string, string | number> {
+  const payload: Record<string, string | number> = { ...ask.fixed };
+  for (const choice of ask.choices ?? [])
+    payload[choice.field] = asked(choice, values) ? (values[choice.field] ?? choice.start) : choice.start;
+  for (const amount of amountsAsked(ask, payload))
+    payload[amount.field] = stepped(Number(values[amount.field] ?? amount.start), amount);
+  return payload;
+}
+
+/** The nearest amount to a value that a finger can set: to a hundredth, and within the limits. */
+export function stepped(value: number, limits: Pick<AmountAsk, 'min' | 'max'>): number {
+  return Math.min(limits.max, Math.max(limits.min, Math.round(value * 100) / 100));
+}
