@@ -2,8 +2,8 @@
 import { PACKED_frac } from '../cells';
 import { BED_POROSITY, cellVolume_m3, type HoleState, type StemPlace } from '../hole';
 import type { WallGround } from '../wallGround';
-import { added_Pa, cellPressure_Pa, pressureAbove_Pa, weight_Pam } from './pressure';
-import type { LossInput, LossWork } from './work';
+import { setPressure, weight_Pam } from './pressure';
+import type { LossWork } from './work';
 
 /** Missing volume that counts as none, m3: rounding. */
 const NONE_m3 = 1e-15;
@@ -32,16 +32,13 @@ export function levelOf_m(hole: HoleState, stem: StemPlace, volume_m3: number, w
   return hole.depth_m;
 }
 
-/** Sets leave_m3 and pressure_Pa for a level; returns what leaves in all, less what comes in, m3. */
-function leaveAt(hole: HoleState, ground: WallGround, level_m: number, input: LossInput, work: LossWork): number {
+/** Sets pressure_Pa and leave_m3 for a level; returns what leaves in all, less what comes in, m3. */
+function leaveAt(hole: HoleState, ground: WallGround, level_m: number, work: LossWork): number {
   const { flow_m3Pa, ground_Pa, leave_m3, pressure_Pa } = work;
-  const above_Pa = pressureAbove_Pa(hole, level_m, work);
+  setPressure(level_m, hole.dz_m, work);
   let whole_m3 = 0;
   for (let i = 0; i < work.cells; i++) {
-    const more_Pa = added_Pa(hole, i, input, work);
-    const inside_Pa = cellPressure_Pa(hole, i, level_m, above_Pa, more_Pa, work);
-    pressure_Pa[i] = inside_Pa;
-    const over_Pa = inside_Pa - ground_Pa[i];
+    const over_Pa = pressure_Pa[i] - ground_Pa[i];
     // Ground that is not saturated has no water to give.
     const leaves = over_Pa < 0 && ground.saturation_frac[i] < 1 ? 0 : flow_m3Pa[i] * over_Pa;
     leave_m3[i] = leaves;
@@ -56,20 +53,20 @@ function leaveAt(hole: HoleState, ground: WallGround, level_m: number, input: Lo
  *   a y^2 + b y + c = 0,  a = g_j w h/2,  b = room_j + w h sum of g below + g_j x added,  c = volume + flow - content at y = 0,
  * g flow per pressure, w weight of a metre of fluid, h height of the cell. Both rise with y, so there is one answer.
  */
-function balancedLevel_m(hole: HoleState, content_m3: number, input: LossInput, work: LossWork): number {
-  const { flow_m3Pa, ground_Pa, middle_Pa, bottom_Pa, cellRoom_m3, height_m } = work;
+function balancedLevel_m(dz_m: number, content_m3: number, work: LossWork): number {
+  const { flow_m3Pa, ground_Pa, middle_Pa, bottom_Pa, added_Pa, cellRoom_m3, height_m } = work;
   // Sums over the cells below: flow per pressure, and flow at the pressure of a full column.
   let below_m3Pa = 0;
   let below_m3 = 0;
   for (let i = 0; i < work.cells; i++) {
     below_m3Pa += flow_m3Pa[i];
-    below_m3 += flow_m3Pa[i] * (middle_Pa[i] + added_Pa(hole, i, input, work) - ground_Pa[i]);
+    below_m3 += flow_m3Pa[i] * (middle_Pa[i] + added_Pa[i] - ground_Pa[i]);
   }
   let standing_m3 = work.room_m3 + work.bed_m3;
   let dry_m3 = 0;
   for (let j = 0; j < work.cells; j++) {
     const flow = flow_m3Pa[j];
-    const more_Pa = added_Pa(hole, j, input, work);
+    const more_Pa = added_Pa[j];
     below_m3Pa -= flow;
     below_m3 -= flow * (middle_Pa[j] + more_Pa - ground_Pa[j]);
     dry_m3 -= flow * ground_Pa[j];
@@ -81,7 +78,7 @@ function balancedLevel_m(hole: HoleState, content_m3: number, input: LossInput, 
     const b = cellRoom_m3[j] + Math.max(0, below_m3Pa) * column_Pa + flow * Math.max(0, more_Pa);
     const divisor = b + Math.sqrt(b * b - 4 * a * over_m3);
     const wetted = divisor > 0 ? Math.min(1, (-2 * over_m3) / divisor) : 1;
-    return j * hole.dz_m + (1 - wetted) * height_m[j];
+    return j * dz_m + (1 - wetted) * height_m[j];
   }
   return work.bottom_m;
 }
@@ -105,15 +102,15 @@ export function solveLevel(
   hole: HoleState,
   ground: WallGround,
   stem: StemPlace,
-  input: LossInput,
+  inflow_m3: number,
   work: LossWork,
 ): void {
-  const content_m3 = hole.water_m3 + work.grains_m3 + work.bedGrains_m3 + input.inflow_m3;
+  const content_m3 = hole.water_m3 + work.grains_m3 + work.bedGrains_m3 + inflow_m3;
   const capacity_m3 = work.room_m3 + work.bed_m3;
-  let left_m3 = content_m3 - leaveAt(hole, ground, 0, input, work);
+  let left_m3 = content_m3 - leaveAt(hole, ground, 0, work);
   if (left_m3 < capacity_m3 - NONE_m3) {
-    const level_m = balancedLevel_m(hole, content_m3, input, work);
-    let leaves_m3 = leaveAt(hole, ground, level_m, input, work);
+    const level_m = balancedLevel_m(hole.dz_m, content_m3, work);
+    let leaves_m3 = leaveAt(hole, ground, level_m, work);
     const least_m3 = work.bed_m3 + work.grains_m3 / PACKED_frac;
     const short_m3 = least_m3 - (content_m3 - leaves_m3);
     if (short_m3 > 0) leaves_m3 = holdBack(work, leaves_m3, short_m3);

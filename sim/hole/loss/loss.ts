@@ -8,7 +8,7 @@ import { readColumn } from './column';
 import { indexLogOf, WATER_Nm3 } from './conductance';
 import { levelOf_m, solveLevel } from './level';
 import { LOOK_TICKS, lookAtCell } from './look';
-import { added_Pa, cellPressure_Pa, pressureAbove_Pa } from './pressure';
+import { setPressure } from './pressure';
 import type { LossInput, LossWork } from './work';
 
 /** Ground tighter than this, m/s, takes and gives nothing that a hole would notice: under a tenth of a litre an hour and metre. */
@@ -43,42 +43,42 @@ function readFluid(hole: HoleState, temperature_C: number, work: LossWork): void
   law.K_Pasn = rheology.K_Pasn;
 }
 
+/** Difference of head that cell i was under at the level of pressure_Pa, m of water; 0 where the wall is dry. */
+function headOf_m(ground: WallGround, i: number, work: LossWork): number {
+  const head_m = (work.pressure_Pa[i] - work.ground_Pa[i]) / WATER_Nm3;
+  return head_m < 0 && ground.saturation_frac[i] < 1 ? 0 : head_m;
+}
+
 /** Looks at the cells whose turn it is and at those without a conductance, and sets what the level asks of each. */
-function readWall(hole: HoleState, ground: WallGround, level_m: number, input: LossInput, work: LossWork): void {
-  const { wall } = hole;
-  const { flow_m3Pa, ground_Pa, height_m } = work;
-  const above_Pa = pressureAbove_Pa(hole, level_m, work);
+function readWall(hole: HoleState, ground: WallGround, input: LossInput, work: LossWork): void {
+  const { conductance_ms } = hole.wall;
+  const { flow_m3Pa, ground_Pa, height_m, cellRoom_m3 } = work;
+  const perLength = input.dt_s / WATER_Nm3;
+  let turn = (LOOK_TICKS - (input.tick % LOOK_TICKS)) % LOOK_TICKS;
   // Below a cell that has closed the fluid is shut in: what it loses there changes nothing above.
   let shut = false;
   for (let i = 0; i < work.cells; i++) {
-    const saturated = ground.saturation_frac[i] >= 1;
-    // The open part of the last cell has its middle higher than the cell; hydrostatic inside a cell.
-    const shift_m = 0.5 * (height_m[i] - hole.dz_m);
-    ground_Pa[i] = saturated ? Math.max(0, ground.pore_Pa[i] + WATER_Nm3 * shift_m) : 0;
+    const inTurn = i === turn;
+    if (inTurn) turn += LOOK_TICKS;
+    // Ground that is not saturated pushes with nothing. The last cell may be open in its upper part only: hydrostatic inside it.
+    const pore_Pa = ground.pore_Pa[i] + 0.5 * WATER_Nm3 * (height_m[i] - hole.dz_m);
+    ground_Pa[i] = ground.saturation_frac[i] < 1 || pore_Pa < 0 ? 0 : pore_Pa;
     flow_m3Pa[i] = 0;
-    shut = shut || !(work.cellRoom_m3[i] > 0);
+    if (!(cellRoom_m3[i] > 0)) shut = true;
     if (shut || ground.K_ms[i] < TIGHT_ms) continue;
-    const inTurn = (i + input.tick) % LOOK_TICKS === 0;
-    if (inTurn || !(wall.conductance_ms[i] > 0)) {
-      const inside_Pa = cellPressure_Pa(hole, i, level_m, above_Pa, added_Pa(hole, i, input, work), work);
-      let head_m = (inside_Pa - ground_Pa[i]) / WATER_Nm3;
-      if (head_m < 0 && !saturated) head_m = 0;
-      lookAtCell(hole, ground, i, head_m, inTurn, input, work);
-    }
-    flow_m3Pa[i] = (wall.conductance_ms[i] * height_m[i] * input.dt_s) / WATER_Nm3;
+    if (inTurn || !(conductance_ms[i] > 0)) lookAtCell(hole, ground, i, headOf_m(ground, i, work), inTurn, input, work);
+    flow_m3Pa[i] = conductance_ms[i] * height_m[i] * perLength;
   }
 }
 
 /** What the wall keeps of this tick. */
-function remember(hole: HoleState, ground: WallGround, input: LossInput, work: LossWork): void {
-  const { wall } = hole;
+function remember(hole: HoleState, ground: WallGround, dt_s: number, work: LossWork): void {
+  const { lost_m2, wetted_s } = hole.wall;
+  const { leave_m3, height_m, level_m } = work;
   for (let i = 0; i < work.cells; i++) {
-    const lost_m2 = wall.lost_m2[i] + work.leave_m3[i] / work.height_m[i];
-    wall.lost_m2[i] = lost_m2 > 0 ? lost_m2 : 0;
-    if (ground.saturation_frac[i] < 1) {
-      const dry_m = work.level_m - i * hole.dz_m;
-      if (dry_m <= (1 - WETTED_frac) * work.height_m[i]) wall.wetted_s[i] += input.dt_s;
-    }
+    if (leave_m3[i] !== 0) lost_m2[i] = Math.max(0, lost_m2[i] + leave_m3[i] / height_m[i]);
+    if (ground.saturation_frac[i] < 1 && level_m - i * hole.dz_m <= (1 - WETTED_frac) * height_m[i])
+      wetted_s[i] += dt_s;
   }
 }
 
@@ -101,11 +101,12 @@ export function lossInto(hole: HoleState, ground: WallGround, input: LossInput, 
   place.rodOutside_m = input.rodOutside_m;
   work.leave_m3.fill(0);
   work.pressure_Pa.fill(0);
-  readColumn(hole, place, fitCells(hole, place), work);
+  readColumn(hole, fitCells(hole, place), input, work);
   readFluid(hole, input.temperature_C, work);
   const content_m3 = hole.water_m3 + work.grains_m3 + work.bedGrains_m3;
-  readWall(hole, ground, levelOf_m(hole, place, content_m3, work), input, work);
-  solveLevel(hole, ground, place, input, work);
-  remember(hole, ground, input, work);
+  setPressure(levelOf_m(hole, place, content_m3, work), hole.dz_m, work);
+  readWall(hole, ground, input, work);
+  solveLevel(hole, ground, place, input.inflow_m3, work);
+  remember(hole, ground, input.dt_s, work);
   foldIntoUsed(hole, work);
 }

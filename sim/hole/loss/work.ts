@@ -45,6 +45,8 @@ export interface LossWork {
   density_kgm3: Float64Array;
   middle_Pa: Float64Array;
   bottom_Pa: Float64Array;
+  /** What flow and moving stem add to it, Pa. */
+  added_Pa: Float64Array;
   /** By cell: grains in suspension, clay and silt among them, m3. */
   load_m3: Float64Array;
   fines_m3: Float64Array;
@@ -82,6 +84,7 @@ export function createLossWork(cells: number): LossWork {
     density_kgm3: array(),
     middle_Pa: array(),
     bottom_Pa: array(),
+    added_Pa: array(),
     load_m3: array(),
     fines_m3: array(),
     ground_Pa: array(),
