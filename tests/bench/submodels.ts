@@ -3,6 +3,7 @@ import { DEFAULT_KIT } from '../../sim';
 import { rheologyInto } from '../../sim/fluid/rheology';
 import { SOAKED, SOAKING } from '../../sim/fluid/substances';
 import { createHole, holeCapacity_m3 } from '../../sim/hole/hole';
+import { lossInto } from '../../sim/hole/loss/loss';
 import { createParcel } from '../../sim/hole/parcel';
 import { slipInto } from '../../sim/hole/slip';
 import { createStemFill, pushThroughStem } from '../../sim/hole/stemFill';
@@ -12,6 +13,7 @@ import { CLASS_COUNT } from '../../sim/materials/sizes';
 import { createPitWork, levelOut } from '../../sim/pit/exchange';
 import { createPit } from '../../sim/pit/pit';
 import { settlePit } from '../../sim/pit/settle';
+import { FINE, keptFull, MEDIUM, sandHole } from '../sim/hole/loss/sandHole';
 import { wallOf } from './wall';
 
 export interface Submodel {
@@ -76,6 +78,20 @@ function transportOf(cells: number): () => void {
   };
 }
 
+/** Loss of a full hole in sand, all of it open, with polymer and a cake that grows; the water table at 4 m. */
+function lossOf(cells: number): () => void {
+  const depth_m = cells * 0.25;
+  const bench = sandHole({ depth_m, table_m: 4, sand: (z) => (z < depth_m / 2 ? FINE : MEDIUM), soaked_gL: 1.3 });
+  const { hole, ground, input, work } = bench;
+  for (let i = 0; i < CLASS_COUNT * hole.cells; i++) if (i % hole.cells < hole.used) hole.solids_m3[i] = 1e-6;
+  input.turning = true;
+  keptFull(bench, 60);
+  return () => {
+    input.tick += 1;
+    lossInto(hole, ground, input, work);
+  };
+}
+
 function pitOf(): () => void {
   const pit = createPit({
     settling: { area_m2: 0.6, depth_m: 0.8 },
@@ -124,6 +140,8 @@ export const SUBMODELS: readonly Submodel[] = [
   { what: 'flow, bit at 20 m', once: flowOf(20) },
   { what: 'hole of 45 cells, all classes', once: transportOf(45) },
   { what: 'hole of 120 cells, all classes', once: transportOf(120) },
+  { what: 'loss and level, 45 cells open', once: lossOf(45) },
+  { what: 'loss and level, 120 cells open', once: lossOf(120) },
   { what: 'stem', once: stemOf() },
   { what: 'pit, both chambers', once: pitOf() },
   { what: 'slip of eight classes from the grid', once: slipOf() },

@@ -1,5 +1,5 @@
 // The column of fluid as the wall meets it: room, weight and load of each cell from the mouth to the top of the bed.
-import { BENTONITE } from '../../fluid/substances';
+import { BENTONITE, SOAKED } from '../../fluid/substances';
 import { CLASS_COUNT } from '../../materials/sizes';
 import { GRAVITY_MS2 } from '../../numeric/units';
 import { BED_POROSITY, steelArea_m2, type HoleState } from '../hole';
@@ -14,6 +14,7 @@ function readGrains(hole: HoleState, work: LossWork): void {
   const { load_m3, fines_m3 } = work;
   const { used, cells, solids_m3: v } = hole;
   let whole_m3 = 0;
+  let wholeFines_m3 = 0;
   for (let i = 0; i < used; i++) {
     // Written out: a loop over the classes costs three times as much, and this is done for every cell in every second.
     const fines = v[i] + v[i + cells];
@@ -22,8 +23,10 @@ function readGrains(hole: HoleState, work: LossWork): void {
     fines_m3[i] = fines;
     load_m3[i] = load;
     whole_m3 += load;
+    wholeFines_m3 += fines;
   }
   work.grains_m3 = whole_m3;
+  work.wholeFines_m3 = wholeFines_m3;
   let bed_m3 = 0;
   for (let k = 0; k < CLASS_COUNT; k++) bed_m3 += hole.bed_m3[k];
   work.bedGrains_m3 = bed_m3;
@@ -37,6 +40,7 @@ export function readColumn(hole: HoleState, bottom_m: number, input: LossInput, 
   const { height_m, cellRoom_m3, density_kgm3, middle_Pa, bottom_Pa, added_Pa, surge_Pa, load_m3 } = work;
   const { bit_m, friction_Pam } = input;
   const steel_m2 = steelArea_m2(input);
+  const soaked = SOAKED * hole.cells;
   const bentonite = BENTONITE * hole.cells;
   const count = Math.max(1, Math.min(hole.cells, Math.ceil(bottom_m / dz_m - NO_HEIGHT_m)));
   work.cells = count;
@@ -44,6 +48,8 @@ export function readColumn(hole: HoleState, bottom_m: number, input: LossInput, 
   let whole_m3 = 0;
   let pressure_Pa = 0;
   let density = 0;
+  let soaked_kg = 0;
+  let wholeBentonite_kg = 0;
   for (let i = 0; i < count; i++) {
     const top_m = i * dz_m;
     const height = i === count - 1 ? bottom_m - top_m : dz_m;
@@ -56,6 +62,8 @@ export function readColumn(hole: HoleState, bottom_m: number, input: LossInput, 
       const load = fluid_m3 > 0 ? Math.min(1, load_m3[i] / fluid_m3) : 0;
       const bentonite_kg = dissolved_kg[bentonite + i];
       const water_m3 = fluid_m3 - load_m3[i];
+      soaked_kg += dissolved_kg[soaked + i];
+      wholeBentonite_kg += bentonite_kg;
       density = suspensionDensity_kgm3(load, bentonite_kg > 0 && water_m3 > 0 ? bentonite_kg / water_m3 : 0);
     }
     const half_Pa = 0.5 * density * GRAVITY_MS2 * height;
@@ -69,4 +77,6 @@ export function readColumn(hole: HoleState, bottom_m: number, input: LossInput, 
     whole_m3 += room_m3;
   }
   work.room_m3 = whole_m3;
+  work.soaked_kg = soaked_kg;
+  work.bentonite_kg = wholeBentonite_kg;
 }

@@ -15,7 +15,7 @@ export const LOOK_TICKS = 8;
 /** A smaller difference of head counts as this much, m, when the wall's conductance is worked out: a power law has none at rest. ASSUMED. */
 const LEAST_HEAD_m = 0.01;
 /** A cell just cut has no flow to start from: its front and its flow are found by turns. */
-const FIRST_ROUNDS = 4;
+const FIRST_ROUNDS = 6;
 
 // Fluid beside one cell: scratch of one look.
 const makeup = createMakeup();

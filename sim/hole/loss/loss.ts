@@ -1,6 +1,5 @@
 // Loss and inflow of one tick: the wall is looked at, the level found at which hole and ground agree, and the wall remembers.
 import { rheologyInto } from '../../fluid/rheology';
-import { BENTONITE, SOAKED } from '../../fluid/substances';
 import { fitCells } from '../cells';
 import type { HoleState, StemPlace } from '../hole';
 import type { WallGround } from '../wallGround';
@@ -19,25 +18,13 @@ const WETTED_frac = 0.5;
 const place: StemPlace = { bit_m: 0, rodOutside_m: 0 };
 
 /** One fluid stands for the lost fluid in all rings: the mean of the column, whose parts have all come past the open wall. */
-function readFluid(hole: HoleState, temperature_C: number, work: LossWork): void {
-  const { rheology, law } = work;
-  let soaked_kg = 0;
-  let bentonite_kg = 0;
-  let fines_m3 = 0;
-  for (let i = 0; i < hole.used; i++) {
-    soaked_kg += hole.dissolved_kg[SOAKED * hole.cells + i];
-    bentonite_kg += hole.dissolved_kg[BENTONITE * hole.cells + i];
-    fines_m3 += work.fines_m3[i];
-  }
-  const water_m3 = work.room_m3 - work.grains_m3;
-  const any = water_m3 > 0;
-  rheologyInto(
-    rheology,
-    any ? soaked_kg / water_m3 : 0,
-    any ? bentonite_kg / water_m3 : 0,
-    any ? fines_m3 / work.room_m3 : 0,
-    temperature_C,
-  );
+function readFluid(temperature_C: number, work: LossWork): void {
+  const { rheology, law, room_m3 } = work;
+  const water_m3 = room_m3 - work.grains_m3;
+  if (water_m3 > 0) {
+    const { soaked_kg, bentonite_kg, wholeFines_m3 } = work;
+    rheologyInto(rheology, soaked_kg / water_m3, bentonite_kg / water_m3, wholeFines_m3 / room_m3, temperature_C);
+  } else rheologyInto(rheology, 0, 0, 0, temperature_C);
   if (rheology.n_ratio !== law.n_ratio) law.indexLog = indexLogOf(rheology.n_ratio);
   law.n_ratio = rheology.n_ratio;
   law.K_Pasn = rheology.K_Pasn;
@@ -102,7 +89,7 @@ export function lossInto(hole: HoleState, ground: WallGround, input: LossInput, 
   work.leave_m3.fill(0);
   work.pressure_Pa.fill(0);
   readColumn(hole, fitCells(hole, place), input, work);
-  readFluid(hole, input.temperature_C, work);
+  readFluid(input.temperature_C, work);
   const content_m3 = hole.water_m3 + work.grains_m3 + work.bedGrains_m3;
   setPressure(levelOf_m(hole, place, content_m3, work), hole.dz_m, work);
   readWall(hole, ground, input, work);

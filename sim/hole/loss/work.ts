@@ -37,8 +37,11 @@ export interface LossWork {
   grains_m3: number;
   bed_m3: number;
   bedGrains_m3: number;
-  /** Room of the column, m3. */
+  /** Room of the column, m3; clay and silt, m3, soaked polymer and bentonite, kg, in it. */
   room_m3: number;
+  wholeFines_m3: number;
+  soaked_kg: number;
+  bentonite_kg: number;
   /** By cell of the column: height, room, density of the mixture, pressure at middle and bottom when full to the mouth. */
   height_m: Float64Array;
   cellRoom_m3: Float64Array;
@@ -79,6 +82,9 @@ export function createLossWork(cells: number): LossWork {
     bed_m3: 0,
     bedGrains_m3: 0,
     room_m3: 0,
+    wholeFines_m3: 0,
+    soaked_kg: 0,
+    bentonite_kg: 0,
     height_m: array(),
     cellRoom_m3: array(),
     density_kgm3: array(),
