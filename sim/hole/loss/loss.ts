@@ -1,5 +1,5 @@
 // Loss and inflow of one tick: the wall is looked at, the level found at which hole and ground agree, and the wall remembers.
-import { rheologyInto } from '../../fluid/rheology';
+import { rheologyOf } from '../../fluid/rheology';
 import { fitCells } from '../cells';
 import type { HoleState, StemPlace } from '../hole';
 import type { WallGround } from '../wallGround';
@@ -17,14 +17,10 @@ const WETTED_frac = 0.5;
 
 const place: StemPlace = { bit_m: 0, rodOutside_m: 0 };
 
-/** One fluid stands for the lost fluid in all rings: the mean of the column, whose parts have all come past the open wall. */
+/** One fluid, the mean of the column, stands for the lost fluid in all rings. */
 function readFluid(temperature_C: number, work: LossWork): void {
-  const { rheology, law, room_m3 } = work;
-  const water_m3 = room_m3 - work.grains_m3;
-  if (water_m3 > 0) {
-    const { soaked_kg, bentonite_kg, wholeFines_m3 } = work;
-    rheologyInto(rheology, soaked_kg / water_m3, bentonite_kg / water_m3, wholeFines_m3 / room_m3, temperature_C);
-  } else rheologyInto(rheology, 0, 0, 0, temperature_C);
+  const { rheology, law } = work;
+  rheologyOf(rheology, work.makeup, temperature_C);
   if (rheology.n_ratio !== law.n_ratio) law.indexLog = indexLogOf(rheology.n_ratio);
   law.n_ratio = rheology.n_ratio;
   law.K_Pasn = rheology.K_Pasn;

@@ -1,6 +1,7 @@
 // Scratch of loss and level: what each tick works out afresh. Never state.
 import { createLossLaw, type LossLaw } from './conductance';
 import type { CakeMaking } from '../../fluid/cakeMaking';
+import { createMakeup, type FluidMakeup } from '../../fluid/makeup';
 import type { Rheology } from '../../fluid/rheology';
 
 export interface LossInput {
@@ -37,11 +38,10 @@ export interface LossWork {
   grains_m3: number;
   bed_m3: number;
   bedGrains_m3: number;
-  /** Room of the column, m3; clay and silt, m3, soaked polymer and bentonite, kg, in it. */
+  /** Room of the column, m3, clay and silt in it, m3, and what its fluid is made of. */
   room_m3: number;
   wholeFines_m3: number;
-  soaked_kg: number;
-  bentonite_kg: number;
+  makeup: FluidMakeup;
   /** By cell of the column: height, room, density of the mixture, pressure at middle and bottom when full to the mouth. */
   height_m: Float64Array;
   cellRoom_m3: Float64Array;
@@ -83,8 +83,7 @@ export function createLossWork(cells: number): LossWork {
     bedGrains_m3: 0,
     room_m3: 0,
     wholeFines_m3: 0,
-    soaked_kg: 0,
-    bentonite_kg: 0,
+    makeup: createMakeup(),
     height_m: array(),
     cellRoom_m3: array(),
     density_kgm3: array(),
