@@ -1,7 +1,19 @@
 // Whole holes for the tests and the sweep: which crew drills where and how deep, and what came of it.
 
-import { hashRun, ledgerOf, SETTINGS, type Run } from '$sim';
-import { CREWS, outcomeOf, playCrew, practiceFor, readRunFile, replayFile, writeRunFile, type Asked } from '$lessons';
+import { hashRun, ledgerOf, runAt, SETTINGS, trailOf, type Run, type Trail } from '$sim';
+import {
+  CREWS,
+  DEPTH_LIMITS_m,
+  outcomeOf,
+  playCrew,
+  practiceFor,
+  readRunFile,
+  replayFile,
+  runFileOf,
+  writeRunFile,
+  type Asked,
+  type RunFile,
+} from '$lessons';
 
 export interface Hole {
   readonly crew: string;
@@ -17,6 +29,8 @@ export interface Drilled {
   readonly byAct: boolean;
   readonly lost: number;
   readonly reproduced: boolean;
+  /** Brought back from a snapshot on the way, at a tick of chance, it comes to the same end. */
+  readonly restored: boolean;
 }
 
 /** Holes of 10 to 15 m, shared over crews and settings; every crew meets every setting once in 18. */
@@ -26,6 +40,28 @@ export function holes(count: number): Hole[] {
     asked: { depth_m: 10 + (i % 11) / 2, setting: SETTINGS[Math.floor(i / CREWS.length) % SETTINGS.length]! },
     seed: 1 + i,
   }));
+}
+
+/** The same with depths spread over all that may be asked. */
+export function deepAndShallow(count: number): Hole[] {
+  const { least, most } = DEPTH_LIMITS_m;
+  return holes(count).map((hole, i) => ({
+    ...hole,
+    asked: { ...hole.asked, depth_m: least + ((i * 7) % (most - least + 1)) },
+  }));
+}
+
+/** The hole as the file that a browser opens. */
+export function holeFile({ crew, asked, seed }: Hole): RunFile {
+  const practice = practiceFor('open-hole', asked)!;
+  return JSON.parse(JSON.stringify(runFileOf(playCrew(practice, crew, seed), practice))) as RunFile;
+}
+
+/** Plays up to a tick that the seed picks, takes a snapshot through its text, and plays the rest from it. */
+function restoredHash({ scenario, log, state }: Run, seed: number): string {
+  const tick = 1 + ((seed * 7919) % (state.tick - 1));
+  const trail = JSON.parse(JSON.stringify(trailOf(scenario, log, tick, tick))) as Trail;
+  return hashRun(runAt(scenario, log, trail, state.tick));
 }
 
 function endedByAct(run: Run): boolean {
@@ -38,7 +74,7 @@ function endedByAct(run: Run): boolean {
 export function drilled({ crew, asked, seed }: Hole): Drilled {
   const practice = practiceFor('open-hole', asked)!;
   const run = playCrew(practice, crew, seed);
-  const { water, solids, polymer } = ledgerOf(run);
+  const lost = Math.max(...Object.values(ledgerOf(run)));
   const read = readRunFile(writeRunFile(run, practice));
   const again = read.ok ? replayFile(read.file) : null;
   return {
@@ -46,7 +82,8 @@ export function drilled({ crew, asked, seed }: Hole): Drilled {
     depth_m: run.state.hole.depth_m,
     ticks: run.state.tick,
     byAct: endedByAct(run),
-    lost: Math.max(Math.abs(water), Math.abs(solids), Math.abs(polymer)),
+    lost,
     reproduced: again !== null && again.reproduced && again.hash === hashRun(run),
+    restored: restoredHash(run, seed) === hashRun(run),
   };
 }

@@ -1,6 +1,6 @@
 // Whole holes by every crew in every setting: all end by an act, nothing is lost, the run file makes each again.
 import { DEPTH_LIMITS_m } from '$lessons';
-import { drilled, holes, type Drilled, type Hole } from '../lessons/openHole';
+import { deepAndShallow, drilled, type Drilled, type Hole } from '../lessons/openHole';
 import type { Claim, Sweep } from './sweep';
 
 const HOLES = 200;
@@ -9,18 +9,14 @@ const MOST_LOST = 1e-9;
 const sweep: Sweep<Hole, Drilled> = {
   title: `the crews drill ${HOLES} whole holes of ${DEPTH_LIMITS_m.least} to ${DEPTH_LIMITS_m.most} m`,
 
-  // The depths of the short test are spread over all that may be asked.
-  tasks: () =>
-    holes(HOLES).map((hole, i) => {
-      const { least, most } = DEPTH_LIMITS_m;
-      return { ...hole, asked: { ...hole.asked, depth_m: least + ((i * 7) % (most - least + 1)) } };
-    }),
+  tasks: () => deepAndShallow(HOLES),
 
   run: drilled,
 
   judge(done): Claim[] {
     const ended = done.filter(({ result }) => result.byAct).length;
     const same = done.filter(({ result }) => result.reproduced).length;
+    const back = done.filter(({ result }) => result.restored).length;
     const worst = Math.max(...done.map(({ result }) => result.lost));
     const short = done.filter(
       ({ task, result }) => result.outcome === 'outcome.depthReached' && result.depth_m < task.asked.depth_m,
@@ -28,6 +24,10 @@ const sweep: Sweep<Hole, Drilled> = {
     return [
       { text: `${ended} of ${HOLES} end by an act of the crew (wanted: all)`, holds: ended === HOLES },
       { text: `${same} of ${HOLES} are reproduced from their run file (wanted: all)`, holds: same === HOLES },
+      {
+        text: `${back} of ${HOLES} come to the same end from a snapshot at a tick of chance (wanted: all)`,
+        holds: back === HOLES,
+      },
       {
         text: `of water, grains and polymer at most ${worst.toExponential(1)} is lost (allowed: ${MOST_LOST})`,
         holds: worst <= MOST_LOST,
