@@ -56,8 +56,8 @@ function pumpWanted(now: MachineValue['pump'], s: Signals): MachineEvent | null 
       return s.strainerShut ? 'strainerBlocked' : null;
     case 'blocked':
       if (!s.primed) return 'primeLost';
-      if (!s.throttleUp) return 'pumpStops';
-      return s.strainerShut ? null : 'strainerCleared';
+      // Cleared under a running pump it has let in air; cleared otherwise, the throttle was down.
+      return s.throttleUp ? null : 'pumpStops';
     default:
       return s.priming ? 'primeBegins' : null;
   }

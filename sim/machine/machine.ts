@@ -29,7 +29,6 @@ export const MACHINE_EVENTS = [
   'pumpStops',
   'primeLost',
   'strainerBlocked',
-  'strainerCleared',
   'stemHangs',
   'stemTurns',
   'stemOnBottom',
@@ -80,7 +79,7 @@ export const drillingMachine = setup({ types: { events: {} as { type: MachineEve
         priming: { on: { primeEnds: 'stopped' } },
         running: { on: { pumpStops: 'stopped', primeLost: 'starved', strainerBlocked: 'blocked' } },
         starved: { on: { primeBegins: 'priming' } },
-        blocked: { on: { pumpStops: 'stopped', primeLost: 'starved', strainerCleared: 'running' } },
+        blocked: { on: { pumpStops: 'stopped', primeLost: 'starved' } },
       },
     },
     stem: {

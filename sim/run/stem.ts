@@ -35,9 +35,9 @@ export const stemLength_m = (run: Run): number => run.state.stem.rods * run.scen
 export const onBottom = ({ stem, hole }: RunState): boolean => stem.bit_m >= hole.depth_m - TOUCH_m;
 
 /** How far the stem can be lifted: up to the mouth, and no higher than the tripod reaches. */
-export function liftRoom_m(run: Run, mast_m = MAST_m): number {
+export function liftRoom_m(run: Run): number {
   const above_m = stemLength_m(run) - run.state.stem.bit_m;
-  return Math.max(0, Math.min(run.state.stem.bit_m, mast_m - above_m));
+  return Math.max(0, Math.min(run.state.stem.bit_m, MAST_m - above_m));
 }
 
 /** How far it can be let down: to the bottom, or until the swivel is at the mouth. */

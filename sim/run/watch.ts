@@ -15,7 +15,6 @@ import { tell } from './tell';
 /** Fill above the bit that a crew notices, m; share of the strainer that counts as blocked; shares of the torque and pull limits that count as tight. ASSUMED. */
 const NOTICED_FILL_m = 0.05;
 const BLOCKED_frac = 0.75;
-const OPEN_AGAIN_frac = 0.6;
 const TIGHT_frac = 0.6;
 const BALLED_frac = 0.5;
 const UNBALLED_frac = 0.2;
@@ -76,11 +75,11 @@ function watchStem(run: Run): void {
 function readSignals(run: Run): void {
   const { state, work, scenario } = run;
   const { signals } = work;
-  const { pump, stem, pit, machine } = state;
+  const { pump, stem, pit } = state;
   signals.priming = state.tasks.some((task) => task.action === 'prime');
   signals.primed = pump.primed;
   signals.throttleUp = pump.throttle_frac > 0;
-  signals.strainerShut = pit.blockage_frac > (machine.pump === 'blocked' ? OPEN_AGAIN_frac : BLOCKED_frac);
+  signals.strainerShut = pit.blockage_frac > BLOCKED_frac;
   signals.turning = stem.turning && !stem.stalled;
   signals.onBottom = onBottom(state);
   signals.out = stem.bit_m <= OUT_m;

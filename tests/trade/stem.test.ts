@@ -116,6 +116,21 @@ describe('a stem held in fallen gravel', () => {
   });
 });
 
+describe('taking rods off', () => {
+  it('draws only what is not out yet, down to the last rod', () => {
+    const run = createRun(rigScenario({ rods: 4, starter_m: 4.4 }));
+    does(run, 'lift', { distance_m: 1.6, speed_ms: 0.2 });
+    until(run, ({ state }) => state.tasks.length === 0);
+    for (let rods = 3; rods >= 1; rods--) {
+      does(run, 'removeRod', { speed_ms: 0.15 });
+      until(run, ({ state }) => state.tasks.length === 0);
+      expect(run.state.stem.rods).toBe(rods);
+      expect(rods * 1.5 - run.state.stem.bit_m).toBeGreaterThanOrEqual(-1e-9);
+    }
+    expect(act(run, 'removeRod', { speed_ms: 0.15 })).toEqual({ kind: 'refused', reason: 'onlyOneRod' });
+  });
+});
+
 describe('ground that refuses the bit', () => {
   const onRock = (feed_frac: number, layers = oneSoil('cobbles')): Run => {
     const run = createRun(rigScenario({ layers, rods: 1, starter_m: 0.3 }));

@@ -23,6 +23,12 @@ const FREED_PULL_ms = 0.05;
 /** A rod comes off when at least this share of it is out of the mouth. ASSUMED: the clamp takes the rest. */
 const HALF_OUT_frac = 0.5;
 
+/** How far the stem must still come up until its top rod is out of the mouth, m. */
+function rodToDraw_m(run: Run): number {
+  const out_m = stemLength_m(run) - run.state.stem.bit_m;
+  return Math.min(run.state.stem.bit_m, Math.max(0, run.scenario.kit.rodLength_m - out_m));
+}
+
 const stuck = (run: Run): RefusalKey | null => (run.state.machine.stem === 'stuck' ? 'stemStuck' : null);
 
 /** Rods are screwed only on a still stem without pressure in it. */
@@ -91,20 +97,12 @@ export const stemDeeds: Deeds = {
     },
   },
   removeRod: {
-    refusal: (run) => {
-      const handling = rodHandling(run);
-      if (handling) return handling;
-      if (run.state.stem.rods <= 1) return 'onlyOneRod';
-      return liftRoom_m(run, run.scenario.kit.rodLength_m) < run.scenario.kit.rodLength_m * HALF_OUT_frac
-        ? 'atTop'
-        : null;
-    },
-    time_s: (run, payload) =>
-      DURATION_s.removeRod + Math.ceil(run.scenario.kit.rodLength_m / (payload.speed_ms as number)),
+    refusal: (run) => rodHandling(run) ?? (run.state.stem.rods <= 1 ? 'onlyOneRod' : null),
+    time_s: (run, payload) => DURATION_s.removeRod + Math.ceil(rodToDraw_m(run) / (payload.speed_ms as number)),
     begin: (run, payload) => {
       const { stem } = run.state;
       stem.feed_frac = 0;
-      stem.motion_m = -Math.min(run.scenario.kit.rodLength_m, stem.bit_m);
+      stem.motion_m = -rodToDraw_m(run);
       stem.motion_ms = payload.speed_ms as number;
     },
     end: (run) => {

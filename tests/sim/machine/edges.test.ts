@@ -45,7 +45,7 @@ describe('edges', () => {
       { primed: true, throttleUp: true, strainerShut: true },
       ['strainerBlocked'],
     ],
-    ['a cleared strainer', { pump: 'blocked' }, { primed: true, throttleUp: true }, ['strainerCleared']],
+    ['a strainer that is blocked', { pump: 'blocked' }, { primed: true, throttleUp: true, strainerShut: true }, []],
     ['filling again after air', { pump: 'starved' }, { priming: true }, ['primeBegins']],
     ['the first turn', {}, { turning: true }, ['firstTurn', 'stemTurns']],
     [
