@@ -11,6 +11,8 @@ export interface Grip {
 export const BIT_BODY_m = 0.3;
 /** The wall grips in full when it has come in by this share of the bit's radius. ASSUMED: a twentieth, 2.5 mm. */
 const FULL_BITE_frac = 0.05;
+/** Clay this near to the rods holds them: what is left between is a smear, m. ASSUMED. */
+const CLINGS_m = 0.001;
 
 const overlap_m = (top_m: number, bottom_m: number, from_m: number, to_m: number): number =>
   Math.max(0, Math.min(bottom_m, to_m) - Math.max(top_m, from_m));
@@ -41,7 +43,7 @@ export function gripInto(
     const bottom_m = Math.min(top_m + hole.dz_m, hole.depth_m);
     const bite = Math.min(1, inwards_m / (FULL_BITE_frac * bitRadius_m));
     let held_m = bite * overlap_m(top_m, bottom_m, head_m, stem.bit_m);
-    if (hole.radius_m[i] <= rodRadius_m) held_m += girth_ratio * overlap_m(top_m, bottom_m, 0, head_m);
+    if (hole.radius_m[i] <= rodRadius_m + CLINGS_m) held_m += girth_ratio * overlap_m(top_m, bottom_m, 0, head_m);
     length_m += held_m;
     strength += held_m * suOf_kPa[i];
   }

@@ -1,9 +1,9 @@
 // What the jets wear off firm clay, beside the cutting edges.
+import { erodibility_m3Ns } from '../hole/wall/washout';
+
 /** Coefficients of wall stress and of the length of a jet's core (Hanson & Cook 1997, from memory). */
 const STRESS = 0.00416;
 const CORE = 6.3;
-/** Erodibility, m3/(N s) at 1 Pa: .2 cm3/(N s) (Hanson & Simon 2001, from memory). */
-const ERODIBILITY_m3Ns = 2e-7;
 
 /**
  * Peak shear stress of a jet on a wall, Pa: Cf rho (Cd U d0/J)^2, at most Cf rho U^2 within the core (J < 6.3 d0).
@@ -25,5 +25,5 @@ export function jetWallShear_Pa(
  */
 export function jetErosion_ms(shear_Pa: number, tauC_Pa: number): number {
   if (shear_Pa <= tauC_Pa) return 0;
-  return (ERODIBILITY_m3Ns / Math.sqrt(tauC_Pa)) * (shear_Pa - tauC_Pa);
+  return erodibility_m3Ns(tauC_Pa) * (shear_Pa - tauC_Pa);
 }

@@ -7,6 +7,10 @@ import { feelWord } from '../../sim/fluid/feel';
 import { marshFunnel_s } from '../../sim/fluid/funnel';
 import { rheologyInto } from '../../sim/fluid/rheology';
 import { slipInto } from '../../sim/hole/slip';
+import { WATER_Nm3 } from '../../sim/hole/loss/conductance';
+import { REACH_m } from '../../sim/hole/loss/front';
+import { createNeedTable, readNeed } from '../../sim/hole/wall/need';
+import { createWallGround } from '../../sim/hole/wallGround';
 import { createFlowResult, solveFlow } from '../../sim/hydraulics/flow';
 import { FUNNEL_VOLUME_m3 } from '../../sim/materials/funnel';
 import { DEFAULT_KIT as KIT } from '../../sim/materials/kit';
@@ -15,6 +19,7 @@ import { SOILS, type SoilKind } from '../../sim/materials/soils';
 import { waterDensity_kgm3 } from '../../sim/materials/water';
 import { GRAVITY_MS2 } from '../../sim/numeric/units';
 import { PIT_SHEAR_1s, SETTLING_TANKS } from '../../sim/pit/settle';
+import { DZ_m, groundOf, siteOf, stand } from '../sim/hole/wall/site';
 import { CONSTANTS } from './constants';
 
 /** The row's first cell, the column's heading up to its first blank, and the column's place after the first. */
@@ -47,7 +52,28 @@ const L_MIN = 60000;
 const PIT_FLOW_m3s = 120 / L_MIN;
 const STILL_SHEAR_1s = CONSTANTS.get('run/circulate.ts')!.get('STILL_SHEAR_1s')!.value as number;
 
+/** What clean ground needs at 10 m, ground water all the way, and the level that gives it through this share. */
+function standing(kind: SoilKind, place: number): number {
+  const ground = createWallGround(groundOf([[kind, 20]], 0), 20, 1);
+  const table = createNeedTable(ground, 20);
+  readNeed(table, 0, KIT.bit_m / 2);
+  const need_Pa = table.friction_Pa[0];
+  const share_frac = place === 1 ? Math.log(2) / Math.log((2 * REACH_m) / KIT.bit_m) : 1;
+  return place === 0 ? need_Pa / 1000 : need_Pa / (share_frac * WATER_Nm3);
+}
+
+const LEVELS_m = [0, 3, Infinity];
+/** Diameter left of a hole in soft clay, mm. */
+function squeezed_mm(depth_m: number, level_m: number): number {
+  const site = siteOf(groundOf([['softClay', 30]], 2), 16, Math.min(level_m, 16));
+  site.ground.swell_ratio.fill(0);
+  stand(site, 1800);
+  return 2000 * site.hole.radius_m[Math.floor(depth_m / DZ_m)];
+}
+
 export const FIGURES: Readonly<Record<string, Figure>> = {
+  stand: (row, _column, place) => standing(row as SoilKind, place),
+  squeeze: (row, _column, place) => squeezed_mm(Number(row), LEVELS_m[place]),
   fluid(row, _column, place) {
     const { K_Pasn, n_ratio, density_kgm3 } = fluidOf(Number(row));
     const fluid = { K_Pasn, n_ratio };

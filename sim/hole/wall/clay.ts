@@ -10,8 +10,10 @@ import { restingPressure_Pa, type WallInput } from './input';
 import { washCell } from './wash';
 import type { WallWork } from './work';
 
-/** Between clay and rods the flow keeps this much open, m; without rods a hole narrower than that is closed, m. ASSUMED. */
-const ROUND_RODS_m = 0.002;
+/** Between clay and rods a flow keeps this much open, m; at rest what is left is a smear, m. ASSUMED. */
+const FLOW_KEEPS_m = 0.002;
+const SMEAR_m = 0.0005;
+/** Without rods a hole narrower than this is closed, m in radius. ASSUMED. */
 const CLOSED_m = 0.005;
 /** The hole counts as tight when this much narrower than the bit, m in radius. ASSUMED. */
 const TIGHT_m = 0.001;
@@ -51,8 +53,9 @@ function comeIn(hole: HoleState, ground: WallGround, work: WallWork, input: Wall
   const wanted_m = squeeze_m + swell_m;
   if (!(wanted_m > 0)) return;
   const rods = i * hole.dz_m < input.stem.bit_m;
+  const kept_m = input.flow_m3s > 0 ? FLOW_KEEPS_m : SMEAR_m;
   let after_m = before_m - wanted_m;
-  if (rods) after_m = Math.min(before_m, Math.max(after_m, input.stem.rodOutside_m / 2 + ROUND_RODS_m));
+  if (rods) after_m = Math.min(before_m, Math.max(after_m, input.stem.rodOutside_m / 2 + kept_m));
   else if (after_m < CLOSED_m) after_m = 0;
   const share = (before_m - after_m) / wanted_m;
   wall.squeezed_m[i] += squeeze_m * share;

@@ -11,15 +11,17 @@ import { pathOf } from './path';
 import { washCell } from './wash';
 import type { WallWork } from './work';
 
-/** Ground with a d15 beyond this takes no cake: its gaps stay open, mm. ASSUMED. */
+/** Ground with a d15 beyond this is all gaps as long as no cake closes them, mm. ASSUMED: the loss holds next to nothing back there. */
 const OPEN_d15_mm = 1;
+/** A cake thinner than this is none, m. */
+const NO_CAKE_m = 1e-5;
 
 /** Why a wall falls that has over_Pa more pressure in the hole than in its pores and wants need_Pa. */
-function causeOf(over_Pa: number, need_Pa: number, d15_mm: number): number {
+function causeOf(over_Pa: number, need_Pa: number, d15_mm: number, cake_m: number): number {
   if (over_Pa < 0) return INFLOW;
   // A membrane would carry all of the pressure: would it do?
   if (over_Pa < need_Pa) return LEVEL;
-  return d15_mm > OPEN_d15_mm ? GAP : NO_CAKE;
+  return d15_mm > OPEN_d15_mm && cake_m < NO_CAKE_m ? GAP : NO_CAKE;
 }
 
 export function looseCell(
@@ -45,9 +47,10 @@ export function looseCell(
   const wanting = wanting_ratio(F, falling);
   wall.sloughing[i] = wanting > 0 ? 1 : 0;
   if (wanting > 0) {
+    const cause = causeOf(over_Pa, friction_Pa - spared_Pa, ground.d15_mm[i], wall.cake_m[i]);
     const fall_m = work.retreat_ms[i] * wanting * dt_s;
     const volume_m3 = takeOff(hole, ground, work.fallen, i, fall_m, input.bitWidth_m);
-    note(work.failures, causeOf(over_Pa, friction_Pa - spared_Pa, ground.d15_mm[i]), i, volume_m3, !falling);
+    note(work.failures, cause, i, volume_m3, !falling);
   }
   washCell(hole, ground, work, input, i, dt_s, gradient_ratio, stuck_Pa);
 }

@@ -2,6 +2,7 @@
 
 /** Growth after one hour of clay that swells most, m. ASSUMED. */
 const HOUR_m = 0.002;
+
 const HOUR_s = 3600;
 /** What working doses of polymer and of bentonite leave of it, and the doses that count as full, g/L. ASSUMED. */
 const POLYMER_LEAVES_frac = 0.35;

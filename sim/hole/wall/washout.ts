@@ -77,7 +77,7 @@ export function washThreshold_Pa(
   return ground.tauC_Pa[i] * weight_ratio + CAKE_Pa * Math.min(1, cake_m / FULL_CAKE_m) + COHESION_share * cohesion_Pa;
 }
 
-/** Shear stress at a wall holeWidth_m wide when flow_m3s passes, Pa; 0 without flow. Worked value: water 20 C, .002 m3/s, .1 and .0337 m -> .27. */
+/** Shear stress at a wall holeWidth_m wide when flow_m3s passes, Pa; 0 without flow. Worked value: water 20 C, .002 m3/s, .1 and .0337 m -> .347. */
 export function wallShear_Pa(
   conduit: Conduit,
   flow_m3s: number,
