@@ -6,6 +6,7 @@ import { apparentViscosity_Pas } from '../../sim/fluid/apparent';
 import { feelWord } from '../../sim/fluid/feel';
 import { marshFunnel_s } from '../../sim/fluid/funnel';
 import { rheologyInto } from '../../sim/fluid/rheology';
+import { suspensionDensity_kgm3 } from '../../sim/hole/load';
 import { slipInto } from '../../sim/hole/slip';
 import { WATER_Nm3 } from '../../sim/hole/loss/conductance';
 import { REACH_m } from '../../sim/hole/loss/front';
@@ -79,6 +80,15 @@ export const FIGURES: Readonly<Record<string, Figure>> = {
     const fluid = { K_Pasn, n_ratio };
     if (place === 3) return marshFunnel_s(K_Pasn, n_ratio, density_kgm3, FUNNEL_VOLUME_m3);
     return [K_Pasn, n_ratio, 1000 * apparentViscosity_Pas(fluid, 100), 0, feelWord(fluid, Number(row))][place];
+  },
+  bentonite(row, _column, place) {
+    const dose_gL = Number(row);
+    const fluid = rheologyInto({ K_Pasn: 0, n_ratio: 1 }, 0, dose_gL, 0, KIT.temperature_C);
+    const density_kgm3 = suspensionDensity_kgm3(0, dose_gL);
+    if (place === 3) return marshFunnel_s(fluid.K_Pasn, fluid.n_ratio, density_kgm3, FUNNEL_VOLUME_m3);
+    return [fluid.K_Pasn, fluid.n_ratio, 1000 * apparentViscosity_Pas(fluid, 100), 0, density_kgm3, feelWord(fluid, 0)][
+      place
+    ];
   },
   flow(row, _column, place) {
     const f = flowAt(Number(row), 0);

@@ -2,7 +2,7 @@
 
 import { CHLORINE, SOAKING, SWELLING } from '../../fluid/substances';
 import { GRAIN_kgm3 } from '../../hole/slip';
-import { LUMPS_WHEN_DUMPED, type AdditiveName } from '../../materials/additives';
+import { lumpsWhenDumped_frac, type AdditiveName } from '../../materials/additives';
 import { BENTONITE } from '../../materials/bentonite';
 import { CHLORINE as CHLORINE_POWDER } from '../../materials/chlorine';
 import { DURATION_s } from '../../materials/durations';
@@ -110,7 +110,7 @@ export const addAdditive: Deed = {
     if (!task) return;
     task.word = payload.additive as string;
     task.data.perTick_kg = mass_kg(payload) / Math.max(1, task.endTick - run.state.tick);
-    task.data.clumps_frac = payload.manner === 'dumped' ? LUMPS_WHEN_DUMPED[payload.additive as AdditiveName] : 0;
+    task.data.clumps_frac = payload.manner === 'dumped' ? lumpsWhenDumped_frac(payload.additive as AdditiveName) : 0;
   },
   during: (run, task) => {
     const share_kg = task.data.perTick_kg;
