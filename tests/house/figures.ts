@@ -12,12 +12,14 @@ import { WATER_Nm3 } from '../../sim/hole/loss/conductance';
 import { REACH_m } from '../../sim/hole/loss/front';
 import { createNeedTable, readNeed } from '../../sim/hole/wall/need';
 import { createWallGround } from '../../sim/hole/wallGround';
+import { keptFull, oneMetre } from '../sim/hole/loss/sandHole';
 import { createFlowResult, solveFlow } from '../../sim/hydraulics/flow';
 import { FUNNEL_VOLUME_m3 } from '../../sim/materials/funnel';
 import { DEFAULT_KIT as KIT } from '../../sim/materials/kit';
 import { CLASS_COUNT, SIZE_CLASSES } from '../../sim/materials/sizes';
 import { SOILS, type SoilKind } from '../../sim/materials/soils';
 import { waterDensity_kgm3 } from '../../sim/materials/water';
+import { alongLogY } from '../../sim/numeric/curve';
 import { GRAVITY_MS2 } from '../../sim/numeric/units';
 import { PIT_SHEAR_1s, SETTLING_TANKS } from '../../sim/pit/settle';
 import { DZ_m, groundOf, siteOf, stand } from '../sim/hole/wall/site';
@@ -126,5 +128,10 @@ export const FIGURES: Readonly<Record<string, Figure>> = {
   fill(row, column, place) {
     const fill_m = Number(row);
     return place === 0 ? bedTorque_Nm(fill_m) : pull_N(KIT, Number(column), 1000, fill_m, 0, 0);
+  },
+  loss(row, _column, place) {
+    const soil = SOILS[row as SoilKind];
+    const d15_mm = alongLogY([0.1, 0.3], [soil.d10_mm, soil.d30_mm], 0.15);
+    return keptFull(oneMetre({ ...soil, d15_mm }, place === 0 ? 0 : 1.3), [60, 8, 60, 300, 1800][place]);
   },
 };

@@ -6,11 +6,10 @@ export const MOST_CAKE_m = 0.003;
 
 /** Grain size d15 up to which the wall holds back all that makes cake, mm: Filz et al. 1997. */
 const CAKE_D15_mm = 0.4;
-/** From here on it holds back little, until here: ASSUMED, so that nothing jumps. */
+/** Here it holds back little. ASSUMED: half as coarse again, so that nothing jumps. */
 const COARSE_D15_mm = 0.6;
-const STILL_COARSE_D15_mm = 1;
 /** From here on the pores are open gravel and hold nothing back. ASSUMED. */
-const OPEN_D15_mm = 2;
+const OPEN_D15_mm = 1;
 /** Share held back by coarse ground. ASSUMED. */
 const COARSE_CAPTURE_frac = 0.15;
 
@@ -34,17 +33,14 @@ const STRIPPED_1s = -ln(1 - STRIPPED_frac) / (LOG_2 * 3600);
 
 /**
  * Share of the cake-making matter that stays at the wall, 0-1, by the ground's d15, mm: 1 up to .4 (Filz et al. 1997: a cake forms
- * where d15 is below .4 mm), .15 from .6 to 1, 0 from 2; straight in the logarithm of d15 between. Worked value: sqrt(.24) -> .575.
+ * where d15 is below .4 mm), .15 at .6, 0 from 1 on; straight in the logarithm of d15 between. Worked value: sqrt(.24) -> .575.
  */
 export function capture_frac(d15_mm: number): number {
   if (d15_mm <= CAKE_D15_mm) return 1;
   if (d15_mm >= OPEN_D15_mm) return 0;
-  if (d15_mm < COARSE_D15_mm) {
-    const share = ln(d15_mm / CAKE_D15_mm) / ln(COARSE_D15_mm / CAKE_D15_mm);
-    return 1 + share * (COARSE_CAPTURE_frac - 1);
-  }
-  if (d15_mm <= STILL_COARSE_D15_mm) return COARSE_CAPTURE_frac;
-  return (COARSE_CAPTURE_frac * ln(OPEN_D15_mm / d15_mm)) / ln(OPEN_D15_mm / STILL_COARSE_D15_mm);
+  if (d15_mm < COARSE_D15_mm)
+    return 1 - ((1 - COARSE_CAPTURE_frac) * ln(d15_mm / CAKE_D15_mm)) / ln(COARSE_D15_mm / CAKE_D15_mm);
+  return (COARSE_CAPTURE_frac * ln(OPEN_D15_mm / d15_mm)) / ln(OPEN_D15_mm / COARSE_D15_mm);
 }
 
 /**

@@ -17,8 +17,8 @@ describe('capture', () => {
     expect(capture_frac(0.4)).toBe(1);
     expect(capture_frac(Math.sqrt(0.24))).toBeCloseTo(0.575, 10);
     expect(capture_frac(0.6)).toBe(0.15);
-    expect(capture_frac(1)).toBe(0.15);
-    expect(capture_frac(2)).toBe(0);
+    expect(capture_frac(Math.sqrt(0.6))).toBeCloseTo(0.075, 10);
+    expect(capture_frac(1)).toBe(0);
     expect(capture_frac(30)).toBe(0);
   });
   it('falls with the grain and never jumps', () => {
