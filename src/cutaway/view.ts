@@ -1,25 +1,41 @@
 // Fills what the drawing is given from a run, as far as the view level allows. The one place where the drawing's side
 // looks into a run. The view's arrays are kept and filled anew: read it before the next call for the same run and level.
 
-import { floorRise_m, FINE_CLASS_COUNT, levelBelowRim_m, SIZE_CLASSES, SOAKED, type Chamber, type Run } from '$sim';
+import {
+  floorRise_m,
+  FINE_CLASS_COUNT,
+  groundOf,
+  levelBelowRim_m,
+  SIZE_CLASSES,
+  SOAKED,
+  type Chamber,
+  type Run,
+} from '$sim';
 import type { CutawayView, ShownChamber, ShownKit, ViewLevel } from './shown';
 import { createShownHole, fillHole } from './viewHole';
 
 export type { CutawayView, ViewLevel } from './shown';
 
-const cache = new WeakMap<Run, Partial<Record<ViewLevel, CutawayView>>>();
+/** Views of the present hole of a run: another hole has other ground. */
+interface HoleViews {
+  readonly hole: number;
+  readonly views: Partial<Record<ViewLevel, CutawayView>>;
+}
+
+const cache = new WeakMap<Run, HoleViews>();
 
 /** What the drawing may show of the run at that level. */
 export function cutawayView(run: Run, level: ViewLevel): CutawayView {
-  let views = cache.get(run);
-  if (!views) cache.set(run, (views = {}));
-  const view = (views[level] ??= createView(run, level));
+  let kept = cache.get(run);
+  if (kept?.hole !== run.state.holeNumber) cache.set(run, (kept = { hole: run.state.holeNumber, views: {} }));
+  const view = (kept.views[level] ??= createView(run, level));
   fill(view, run);
   return view;
 }
 
 function createView(run: Run, level: ViewLevel): CutawayView {
-  const { kit, ground } = run.scenario;
+  const { kit } = run.scenario;
+  const ground = groundOf(run);
   const shownKit: ShownKit = {
     bit_m: kit.bit_m,
     rodLength_m: kit.rodLength_m,
@@ -98,10 +114,10 @@ function fill(view: CutawayView, run: Run): void {
   for (let i = 0; i < state.samples.length; i++) view.samples_m[i] = state.samples[i].label_m;
 }
 
-function fillStem(view: CutawayView, { state, scenario }: Run): void {
+function fillStem(view: CutawayView, { state }: Run): void {
   const { stem } = view;
   stem.rods = state.stem.rods;
-  stem.rodsInRack = scenario.opening.rodsInAll - state.stem.rods;
+  stem.rodsInRack = state.rodsInAll - state.stem.rods;
   stem.bit_m = state.stem.bit_m;
   // The tally of rods tells the crew how deep the bit has been: the depth drilled.
   stem.bottom_m = state.hole.depth_m;
