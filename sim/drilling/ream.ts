@@ -8,6 +8,9 @@ import { BIT_BODY_m } from './grip';
 /** How fast the wings cut the wall back, m/s. ASSUMED: a few millimetres in half a minute. */
 const REAMS_ms = 2e-4;
 
+/** They cut a little ahead of them as well, m: a bit that stands over a place too tight for it cuts its way in. ASSUMED. */
+const AHEAD_m = 0.01;
+
 /**
  * One tick of a turning bit in a hole that has squeezed or swollen tighter than the bit: the wall beside the bit goes back by up
  * to REAMS_ms, its grains and pore water join what stands in those cells. out is set to what came in from the ground.
@@ -25,7 +28,7 @@ export function reamInto(
   const { wall, cells, dz_m } = hole;
   const head_m = Math.max(0, stem.bit_m - BIT_BODY_m);
   let volume_m3 = 0;
-  for (let i = Math.floor(head_m / dz_m); i < hole.used && i * dz_m < stem.bit_m; i++) {
+  for (let i = Math.floor(head_m / dz_m); i < hole.used && i * dz_m < stem.bit_m + AHEAD_m; i++) {
     const before_m = hole.radius_m[i];
     const grown_m = Math.min(REAMS_ms * dt_s, bitWidth_m / 2 - before_m, wall.squeezed_m[i] + wall.swollen_m[i]);
     if (grown_m <= 0) continue;

@@ -15,6 +15,22 @@ export interface CutGround {
 const MIXED_m = 0.3;
 
 /**
+ * The cell that the hole ends in gets longer by what is cut in it: where it had become wider or narrower than the bit above, its
+ * radius is now that of both parts together, so that the hole grows by what was cut and by no more.
+ */
+function deepenCell(hole: HoleState, advance_m: number, bitRadius_m: number): void {
+  const i = Math.min(hole.cells - 1, Math.floor(hole.depth_m / hole.dz_m));
+  const radius_m = hole.radius_m[i];
+  const open_m = hole.depth_m - i * hole.dz_m;
+  if (radius_m === bitRadius_m || !(open_m > 0) || hole.wall.open_s[i] === 0) return;
+  const cut_m = Math.min(advance_m, hole.dz_m - open_m);
+  const share = cut_m / (open_m + cut_m);
+  hole.radius_m[i] = Math.sqrt(radius_m * radius_m + share * (bitRadius_m * bitRadius_m - radius_m * radius_m));
+  hole.wall.squeezed_m[i] *= 1 - share;
+  hole.wall.swollen_m[i] *= 1 - share;
+}
+
+/**
  * Deepens the hole by advance_m (0 to one cell) with a bit of bit_m. out receives what came in from the ground (grains with
  * their origin, pore water), for the ledger. Cobbles stay behind in the ground and air in the pores leaves a void: the fluid
  * that fills their places is missing at the top in the next sweep. Throws RangeError beyond the deepest cell.
@@ -26,6 +42,7 @@ export function cutGround(hole: HoleState, advance_m: number, bit_m: number, gro
     throw new RangeError(`No hole deeper than ${hole.cells * hole.dz_m} m here.`);
   const volume_m3 = (Math.PI / 4) * bit_m * bit_m * advance_m;
   const origin_m = (from_m + to_m) / 2;
+  deepenCell(hole, advance_m, bit_m / 2);
   hole.depth_m = to_m;
   openWall(hole, bit_m / 2);
   out.water_m3 = volume_m3 * ground.porosity_frac * ground.saturation_frac;

@@ -117,7 +117,7 @@ export function drill(run: Run): void {
     }
   }
   watchRefusal(run, cutting && work.bitResult.refused);
-  if (stem.turning && !stem.stalled && grip.length_m > 0) {
+  if (stem.turning && !stem.stalled) {
     reamInto(work.reamed, hole, stemPlace(run), kit.bit_m, work.wallGround, TICK_s);
     countIn(state.boundary, work.reamed);
   }

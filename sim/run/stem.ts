@@ -1,6 +1,7 @@
 // Where the stem is and how far it can go; moving it by rope or by its own weight.
 
 import { bedHeight_m, buried_m, type StemPlace } from '../hole/hole';
+import { passableTo_m } from '../hole/wall/passage';
 import type { Kit } from '../materials/kit';
 import { dragShare } from '../drilling/pull';
 import { hangingWeight_N } from '../drilling/weight';
@@ -45,14 +46,26 @@ export function lowerRoom_m(run: Run): number {
   return Math.max(0, Math.min(run.state.hole.depth_m, stemLength_m(run)) - run.state.stem.bit_m);
 }
 
-/** One second's descent of at most `wanted_m`: free above the fill, slow in it, and none in it while all is still. */
+/** A bit at rest pushes past clay that has come in by this share of its radius, a turning one wherever a flow can pass its rods, m. ASSUMED. */
+const PUSHES_frac = 0.05;
+const ROUND_RODS_m = 0.002;
+
+/** How far down the hole is wide enough, m at most wanted_m. */
+function wideEnough_m(run: Run, wanted_m: number): number {
+  const { stem, hole } = run.state;
+  const { bit_m, rodOutside_m } = run.scenario.kit;
+  const body_m = stem.turning ? rodOutside_m / 2 + ROUND_RODS_m : (bit_m / 2) * (1 - PUSHES_frac);
+  return passableTo_m(hole, stem.bit_m, stem.bit_m + wanted_m, body_m) - stem.bit_m;
+}
+
+/** One second's descent of at most `wanted_m`: free above the fill, slow in it, none in it while all is still, and none past a tight place. */
 function descend(run: Run, wanted_m: number): number {
   const { stem, hole } = run.state;
   const fillTop_m = hole.depth_m - bedHeight_m(hole, stemPlace(run));
   const free_m = Math.max(0, fillTop_m - stem.bit_m);
   const washing = flowing(run.state) || stem.turning;
   const reach_m = free_m + (washing ? THROUGH_FILL_ms : 0);
-  return Math.min(wanted_m, reach_m, lowerRoom_m(run));
+  return Math.min(wideEnough_m(run, wanted_m), reach_m, lowerRoom_m(run));
 }
 
 /** Density of the fluid in which a crew reckons its stem's weight, kg/m3. */

@@ -34,7 +34,8 @@ function pressCell(hole: HoleState, ground: WallGround, work: WallWork, input: W
 }
 
 /**
- * Carries the wall one tick on: radii, time open, stability, what has come in; what fell is in work.fallen, why in work.failures.
+ * Carries the wall one tick on: radii, time open, stability, what has come in; what fell is in work.fallen, why in work.failures, how many
+ * cells fall or have closed in work.sloughing and work.closed.
  * In a tick: surgeInto before the loss, this after it (same turn, same cells), then dropFallen. Walls below the top of the bed lean on it and stand.
  */
 export function wallInto(hole: HoleState, ground: WallGround, work: WallWork, input: WallInput): void {
@@ -64,5 +65,15 @@ export function wallInto(hole: HoleState, ground: WallGround, work: WallWork, in
       else clayCell(hole, ground, work, input, i, dt_s);
     }
     if (pressed && loose) pressCell(hole, ground, work, input, i);
+  }
+  countModes(hole, work);
+}
+
+function countModes(hole: HoleState, work: WallWork): void {
+  work.sloughing = 0;
+  work.closed = 0;
+  for (let i = 0; i < hole.cells && i * hole.dz_m < hole.depth_m; i++) {
+    if (hole.wall.sloughing[i] > 0) work.sloughing += 1;
+    if (hole.radius_m[i] === 0) work.closed += 1;
   }
 }

@@ -31,6 +31,9 @@ export interface WallWork {
   /** What this tick took off the wall, and why. */
   readonly fallen: Fallen;
   readonly failures: Failures;
+  /** How many cells are falling in now, and how many have closed. */
+  sloughing: number;
+  closed: number;
 }
 
 /** Entries of the list of failures for one cell: fall, swab and wash-out in one tick. */
@@ -58,5 +61,7 @@ export function createWallWork(ground: WallGround, dz_m: number): WallWork {
     stream: { ring_Pa: 0, bit_Pa: 0, thin_ratio: 1 },
     fallen: createFallen(ground.cells),
     failures: createFailures(CAUSES_AT_ONCE * ground.cells),
+    sloughing: 0,
+    closed: 0,
   };
 }

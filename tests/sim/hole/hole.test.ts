@@ -96,3 +96,23 @@ test('room less steel', () => {
   const steel_m3 = (Math.PI / 4) * 0.0337 * 0.0337 * 4;
   expect(holeCapacity_m3(hole, { bit_m: 4, rodOutside_m: 0.0337 })).toBeCloseTo(holeVolume_m3(hole) - steel_m3, 12);
 });
+
+test('a cell that was washed wider, or came in, before it was drilled through grows by what is cut and by no more', () => {
+  const soil = { porosity_frac: 0.4, saturation_frac: 1, fractions: [0, 0, 0.6, 0.4, 0, 0, 0, 0] };
+  for (const radius_m of [0.07, 0.04]) {
+    const hole = createHole(shape(2.1));
+    hole.wall.open_s.fill(60, 0, 9);
+    hole.radius_m[8] = radius_m;
+    if (radius_m < 0.05) hole.wall.squeezed_m[8] = 0.05 - radius_m;
+    const out = createParcel();
+    let cut_m3 = 0;
+    const before_m3 = holeVolume_m3(hole);
+    for (let i = 0; i < 8; i++) {
+      cutGround(hole, 0.05, 0.1, soil, out);
+      cut_m3 += (Math.PI / 4) * 0.01 * 0.05;
+    }
+    expect(hole.depth_m).toBeCloseTo(2.5, 12);
+    expect(holeVolume_m3(hole) - before_m3).toBeCloseTo(cut_m3, 14);
+    expect(hole.radius_m[9]).toBe(0.05);
+  }
+});
