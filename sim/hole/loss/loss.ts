@@ -65,12 +65,15 @@ function remember(hole: HoleState, ground: WallGround, dt_s: number, work: LossW
   }
 }
 
-/** The sweep's last cell reaches down to the bed: what the next cell of the wall takes, it takes from there. */
-function foldIntoUsed(hole: HoleState, work: LossWork): void {
+/**
+ * Brings leave_m3 into line with the cells in use: the last of them reaches down to the bed, and what the wall below its top takes, it
+ * takes from there. To be done again when the bed has grown since, as after a fall of ground.
+ */
+export function foldLeave(hole: HoleState, leave_m3: Float64Array): void {
   const last = hole.used - 1;
   for (let i = hole.used; i < hole.cells; i++) {
-    work.leave_m3[last] += work.leave_m3[i];
-    work.leave_m3[i] = 0;
+    leave_m3[last] += leave_m3[i];
+    leave_m3[i] = 0;
   }
 }
 
@@ -91,5 +94,5 @@ export function lossInto(hole: HoleState, ground: WallGround, input: LossInput, 
   readWall(hole, ground, input, work);
   solveLevel(hole, ground, place, input.inflow_m3, work);
   remember(hole, ground, input.dt_s, work);
-  foldIntoUsed(hole, work);
+  foldLeave(hole, work.leave_m3);
 }

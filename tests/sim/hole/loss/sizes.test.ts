@@ -1,6 +1,18 @@
 // Loss, level and cake on whole holes have the sizes that the trade and the design of this model count with.
 import { describe, expect, it } from 'vitest';
-import { COARSE, FINE, GRAVEL, keptFull, oneMetre, sandHole, tick, type Sand } from './sandHole';
+import {
+  CLAY,
+  COARSE,
+  FINE,
+  GRAVEL,
+  keptFull,
+  L_PER_MIN,
+  oneMetre,
+  sandHole,
+  tick,
+  type Sand,
+  type SandHole,
+} from './sandHole';
 
 describe('sizes', () => {
   it('clean coarse sand drinks 74 L/min a metre at a metre of head', () => {
@@ -34,25 +46,32 @@ describe('sizes', () => {
       expect(loss(COARSE, 0.3)).toBeLessThan(loss(COARSE, 0));
     }
   });
-  it('time constants reach from seconds in fine sand to a twentieth of one in gravel', () => {
-    // A 20 m hole, table at 4 m, the level a little off it: tau = area/(sum of G dz), by volume over flow.
-    const tau_s = (sand: Sand): number => {
-      const bench = sandHole({ depth_m: 20, table_m: 4, sand });
-      for (let t = 0; t < 400; t++) tick(bench);
-      bench.hole.water_m3 += 0.001;
-      bench.hole.shortfall_m3 -= 0.001;
-      const off_m = bench.work.level_m;
-      tick(bench);
-      const now_m = bench.work.level_m;
-      const area_m2 = bench.work.room_m3 / 20;
-      // Backward Euler: x1 = x0/(1 + dt/tau).
-      const rest = (off_m - now_m) / (0.001 / area_m2);
-      return rest / (1 - rest);
-    };
-    expect(tau_s(FINE)).toBeGreaterThan(4);
-    expect(tau_s(FINE)).toBeLessThan(15);
-    expect(tau_s(GRAVEL)).toBeGreaterThan(0.004);
-    expect(tau_s(GRAVEL)).toBeLessThan(0.1);
+  it('three metres of clean coarse sand and a metre of head leave no returns of 120 L/min; with polymer they come back', () => {
+    const hole = (soaked_gL: number): SandHole =>
+      sandHole({ depth_m: 9, table_m: 1, sand: (z) => (z < 6 ? CLAY : COARSE), soaked_gL });
+    const thirsty = hole(0);
+    for (let t = 0; t < 120; t++) tick(thirsty, 0.002);
+    expect(thirsty.work.returns_m3).toBe(0);
+    expect(thirsty.work.level_m).toBeGreaterThan(0.2);
+    const sealed = hole(1.3);
+    for (let t = 0; t < 300; t++) tick(sealed, 0.002);
+    expect(sealed.work.returns_m3 * L_PER_MIN).toBeGreaterThan(105);
+  });
+  it.each([
+    ['7.3 m of fine sand', FINE, 7.3, 11],
+    ['2.5 m of coarse gravel', GRAVEL, 2.5, 0.05],
+  ])('a level off the water table comes back with the time constant of %s', (_what, sand, open_m, tau_s) => {
+    const bench = sandHole({ depth_m: 20, table_m: 4, sand: (z) => (z < 20 - open_m ? CLAY : sand) });
+    for (let t = 0; t < 400; t++) tick(bench);
+    bench.hole.water_m3 += 0.001;
+    bench.hole.shortfall_m3 -= 0.001;
+    const rest_m = bench.work.level_m;
+    tick(bench);
+    const risen_m = 0.001 / (bench.work.room_m3 / 20);
+    // Backward Euler leaves 1/(1 + dt/tau) of it.
+    const left = (rest_m - bench.work.level_m) / risen_m;
+    expect(left / (1 - left) / tau_s).toBeGreaterThan(0.9);
+    expect(left / (1 - left) / tau_s).toBeLessThan(1.1);
   });
   it('a still hole in fine sand falls to the water table within a minute, from above', () => {
     const bench = sandHole({ depth_m: 20, table_m: 4, sand: FINE });
