@@ -8,6 +8,8 @@ export const DEPTH_LIMITS_m = { least: 3, most: 40 } as const;
 export const AskedSchema = v.strictObject({
   depth_m: v.pipe(v.number(), v.finite(), v.minValue(DEPTH_LIMITS_m.least), v.maxValue(DEPTH_LIMITS_m.most)),
   setting: v.picklist(SETTINGS),
+  /** A bare site: the crew digs its pit, which is not lined; a shower may come; night falls. Left out: a site made ready. */
+  bare: v.exactOptional(v.literal(true)),
 });
 export type Asked = v.InferOutput<typeof AskedSchema>;
 

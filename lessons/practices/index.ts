@@ -22,5 +22,6 @@ export function askedOf(lesson: Lesson): Asked | null {
   if (!Object.hasOwn(MAKERS, lesson.id) || lesson.ground.by !== 'setting') return null;
   const wanted = lesson.ground.setting;
   const setting = SETTINGS.find((known) => known === wanted);
-  return setting === undefined ? null : { depth_m: lesson.end.depth_m, setting };
+  if (setting === undefined) return null;
+  return { depth_m: lesson.end.depth_m, setting, ...(lesson.opening.setOut ? { bare: true } : {}) };
 }

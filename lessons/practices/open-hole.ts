@@ -21,15 +21,32 @@ const CHLORINE_kg = 0.5;
 /** The engine burns 1.2 L an hour at most: a day's worth and a reserve. */
 const PETROL_L = 20;
 
-export function openHole({ depth_m, setting }: Asked): Lesson {
+/** Holes that can be begun: the asked one and two more beside it. */
+const HOLES = 3;
+
+/** A bare site in the dry season: eleven hours of light, two working days and the night between, one shower on the first afternoon. ASSUMED. */
+const DAY = { start_h: 7, light_h: 11 };
+const BARE_DAYS_s = 86400 + 11 * 3600;
+const WEATHER = { evaporation_mmDay: 6, showers: [{ from_s: 27000, to_s: 28800, rain_mmh: 20 }] };
+/** The pit has to be filled from what is on hand, and it seeps. */
+const BARE_WATER_L = 3000;
+
+export function openHole({ depth_m, setting, bare }: Asked): Lesson {
   const rods = Math.ceil(depth_m / ROD_m);
   return {
     id: 'open-hole',
     version: 1,
     title: 'openHole.title',
     outcomes: ['openHole.outcome.whole', 'openHole.outcome.giveUp'],
-    briefing: ['openHole.brief.job', 'openHole.brief.kit', 'openHole.brief.end'],
+    briefing: [
+      'openHole.brief.job',
+      bare ? 'openHole.brief.bare' : 'openHole.brief.kit',
+      'openHole.brief.end',
+      'openHole.brief.holes',
+    ],
     ground: { by: 'setting', setting },
+    holes: HOLES,
+    ...(bare ? { day: DAY, weather: WEATHER } : {}),
     kit: { dz_m: Math.min(CELL_m, depth_m / CELLS_LEAST) },
     view: 'hole',
     senses: ['returns', 'feel', 'funnel', 'stick', 'tray', 'stem', 'pump', 'pit', 'clock'],
@@ -42,15 +59,16 @@ export function openHole({ depth_m, setting }: Asked): Lesson {
       starter_m: 0.3,
       pit_L: 940,
       primed: false,
-      water_L: WATER_L + WATER_Lm * depth_m,
+      water_L: WATER_L + WATER_Lm * depth_m + (bare ? BARE_WATER_L : 0),
       powder_kg: POWDER_kg + POWDER_kgm * depth_m,
       bentonite_kg: BENTONITE_kg,
       clay_kg: CLAY_kg,
       chlorine_kg: CHLORINE_kg,
       petrol_L: PETROL_L,
       maxDepth_m: depth_m + ROD_m,
+      ...(bare ? { setOut: true, unlinedPit: true } : {}),
     },
-    end: { rods, depth_m, cap_s: DAY_s },
+    end: { rods, depth_m, cap_s: bare ? BARE_DAYS_s : DAY_s },
     faults: [],
     pass_points: 100,
     rubric: [],

@@ -101,6 +101,7 @@ export function createChannel(): Part {
     layer,
     draw(view, scene) {
       const { settling } = view.pit;
+      layer.visible = view.pit.dug;
       const colour = fluidColour(scene.look, view.returns.fines_frac, view.pit.polymer_gL, view.returns.colour);
       if (!memory(Math.round(running(view) * 40), Math.round(settling.level_m * 2000), colour) && !scene.fresh) return;
       drawSheet(view, pitShape(view, scene.place), scene);
@@ -110,6 +111,7 @@ export function createChannel(): Part {
       drawGrains(view, scene);
     },
     thingAt(view, { place }, x, y) {
+      if (!view.pit.dug) return null;
       const shape = pitShape(view, place);
       const inside = x > shape.settling.right && x < shape.channelRight && y > place.ground_y - 5;
       return inside && y < shape.channelFloorLeft + 8 ? 'channel' : null;

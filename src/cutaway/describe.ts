@@ -90,9 +90,13 @@ function tellStrainer({ pit }: CutawayView): Description {
   return { thing: 'strainer', key: key(clear_m < 0.1 ? `${state}Low` : state), data: { cm: cm(clear_m) } };
 }
 
+/** Not there before the pit is dug. */
+const OF_THE_PIT: readonly Thing[] = ['channel', 'settling', 'heap', 'suction', 'strainer', 'suctionHose'];
+
 /** What one thing is doing; null where the view has no such thing. */
 export function describe(view: CutawayView, thing: Thing): Description | null {
   const { stem, hole, pit } = view;
+  if (!pit.dug && OF_THE_PIT.includes(thing)) return null;
   switch (thing) {
     case 'drive':
       return { thing, key: key(stem.turning ? 'driveTurning' : 'driveStill') };

@@ -52,7 +52,7 @@ export function createHoses(): Part {
     const width = Math.max(3.2, 6.6 * place.gear_px);
     delivery.clear();
     suction.clear();
-    drawHose(suction, down, width, look.ink, look.hose, look.hoseLight);
+    if (view.pit.dug) drawHose(suction, down, width, look.ink, look.hose, look.hoseLight);
     drawHose(delivery, up, width, look.ink, look.hose, look.hoseLight);
   }
 
@@ -78,7 +78,7 @@ export function createHoses(): Part {
       const near = Math.max(7, 6 * scene.place.gear_px);
       const [up, down] = paths(view, scene);
       if (distanceTo(up, x, y) < near) return 'deliveryHose';
-      return distanceTo(down, x, y) < near ? 'suctionHose' : null;
+      return view.pit.dug && distanceTo(down, x, y) < near ? 'suctionHose' : null;
     },
   };
 }

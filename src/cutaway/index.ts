@@ -49,6 +49,10 @@ export interface Cutaway {
 
 const KEPT_FRAMES = 120;
 
+/** What lies in the picture for good until the crew moves on or digs: when it changes, everything is drawn anew. */
+const siteOf = ({ level, holeNumber, pit }: CutawayView): string =>
+  [level, holeNumber, pit.dug, pit.settling.area_m2, pit.suction.area_m2].join(' ');
+
 export async function mountCutaway(host: HTMLElement, options: CutawayOptions): Promise<Cutaway> {
   const canvas = document.createElement('canvas');
   canvas.setAttribute('aria-hidden', 'true');
@@ -68,6 +72,7 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
   let page: Composition | null = null;
   let scene: Scene | null = null;
   let theme: string | null = null;
+  let shownSite = '';
   let stale = true;
   let frame = 0;
   let last_ms = 0;
@@ -170,7 +175,9 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
     kind: drawer.kind,
     draw(next, pace = 1) {
       const first = view === null;
-      if (first || next.level !== view?.level) stale = true;
+      const site = siteOf(next);
+      if (first || site !== shownSite) stale = true;
+      shownSite = site;
       view = next;
       scene = dress();
       motion.take(next, pace, scene, first);

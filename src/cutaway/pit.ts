@@ -18,6 +18,7 @@ export function createPit(): Part {
     layer,
     draw(view, scene) {
       const { pit } = view;
+      layer.visible = pit.dug;
       const changed = memory(
         Math.round(pit.settling.level_m * 2000),
         Math.round(pit.suction.level_m * 2000),
@@ -44,6 +45,7 @@ export function createPit(): Part {
       drawStrainer(pen, shape, pit.strainerBlocked_frac, scene);
     },
     thingAt(view, { place }, x, y) {
+      if (!view.pit.dug) return null;
       const shape = pitShape(view, place);
       const near = Math.max(9, 0.12 * place.bank_pxm);
       if (Math.abs(x - shape.strainer_x) < near && Math.abs(y - shape.strainer_y) < near) return 'strainer';

@@ -64,6 +64,8 @@ export interface ShownChamber {
 }
 
 export interface ShownPit {
+  /** Whether there is a pit yet. */
+  dug: boolean;
   settling: ShownChamber;
   suction: ShownChamber;
   /** Depth of the notch between the chambers below the rim, m. */
@@ -126,6 +128,8 @@ export interface CutawayView {
   returns: ShownReturns;
   pit: ShownPit;
   hole: ShownHole | null;
+  /** Number of the present hole, from 1: another hole stands in other ground. */
+  holeNumber: number;
   /** The true layers; only where the ground is open. */
   layers: readonly ShownLayer[] | null;
   /** True level of the water in the ground, m; only where the ground is open. */

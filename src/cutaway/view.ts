@@ -36,6 +36,8 @@ export function cutawayView(run: Run, level: ViewLevel): CutawayView {
 function createView(run: Run, level: ViewLevel): CutawayView {
   const { kit } = run.scenario;
   const ground = groundOf(run);
+  const open = level === 'open' || level === 'debrief';
+  const levels = ground.site.wells.flatMap((well) => [well.level_m, well.dryLevel_m]);
   const shownKit: ShownKit = {
     bit_m: kit.bit_m,
     rodLength_m: kit.rodLength_m,
@@ -45,8 +47,6 @@ function createView(run: Run, level: ViewLevel): CutawayView {
     turn_rpm: kit.turning_rpm,
     grain_m: SIZE_CLASSES.map((one) => one.d_mm / 1000),
   };
-  const open = level === 'open' || level === 'debrief';
-  const wells = ground.site.wells;
   const chamber = (): ShownChamber => ({
     area_m2: 1,
     depth_m: 1,
@@ -73,6 +73,7 @@ function createView(run: Run, level: ViewLevel): CutawayView {
     pump: { primed: false, running: false, throttle_frac: 0, flow_m3s: 0, bore_ms: 0, jet_ms: 0 },
     returns: { share_frac: 0, fines_frac: 0, grains_frac: new Float64Array(SIZE_CLASSES.length), colour: 'brown' },
     pit: {
+      dug: true,
       settling: chamber(),
       suction: chamber(),
       notch_m: 0,
@@ -81,17 +82,12 @@ function createView(run: Run, level: ViewLevel): CutawayView {
       polymer_gL: 0,
     },
     hole: level === 'blind' ? null : createShownHole(run),
+    holeNumber: run.state.holeNumber,
     layers: open ? ground.layers.map(({ top_m, bottom_m, kind }) => ({ top_m, bottom_m, kind })) : null,
     waterTable_m: open ? ground.waterTable_m : null,
     ownLog: [],
     samples_m: [],
-    neighbours:
-      wells.length > 0
-        ? {
-            top_m: Math.min(...wells.map((well) => Math.min(well.level_m, well.dryLevel_m))),
-            bottom_m: Math.max(...wells.map((well) => Math.max(well.level_m, well.dryLevel_m))),
-          }
-        : null,
+    neighbours: levels.length > 0 ? { top_m: Math.min(...levels), bottom_m: Math.max(...levels) } : null,
   };
 }
 
@@ -104,6 +100,7 @@ function fill(view: CutawayView, run: Run): void {
   fillChamber(view.pit.settling, state.pit.settling);
   fillChamber(view.pit.suction, state.pit.suction);
   const { suction } = state.pit;
+  view.pit.dug = state.site.pitDug;
   view.pit.notch_m = state.pit.notch_m;
   view.pit.strainer_m = state.pit.strainer_m;
   view.pit.strainerBlocked_frac = state.pit.blockage_frac;

@@ -2,6 +2,9 @@
 import type { ActionName } from '$sim';
 import type { MessageKey } from '../words';
 
+/** What a field of a payload may be set to. */
+export type AskValue = string | number | boolean;
+
 export type Unit = 'L' | 'g' | 'kg' | 's' | 'm' | 'cm';
 
 export interface AmountAsk {
@@ -30,17 +33,17 @@ export interface ChoiceAsk {
   readonly field: string;
   readonly label: MessageKey;
   readonly options: readonly OptionAsk[];
-  readonly start: string | number;
+  readonly start: AskValue;
   readonly when?: When;
 }
 
 export interface OptionAsk {
-  readonly value: string | number;
+  readonly value: AskValue;
   readonly label: MessageKey;
   /** What is good to know once it is chosen. */
   readonly say?: MessageKey;
   /** What the job must have brought along; else it is not offered. */
-  readonly needs?: 'bentonite_kg' | 'clay_kg' | 'chlorine_kg';
+  readonly needs?: 'bentonite_kg' | 'clay_kg' | 'chlorine_kg' | 'moreGround';
 }
 
 export interface Ask {
@@ -51,12 +54,12 @@ export interface Ask {
   /** Of several with the same field, at most one is asked at a time. */
   readonly amounts?: readonly AmountAsk[];
   /** Fields of the payload that are not asked. */
-  readonly fixed?: Readonly<Record<string, string | number>>;
+  readonly fixed?: Values;
   readonly confirm: MessageKey;
 }
 
 /** What is set in an open question, by field. */
-export type Values = Readonly<Record<string, string | number>>;
+export type Values = Readonly<Record<string, AskValue>>;
 
 const asked = ({ when }: { readonly when?: When }, values: Values): boolean =>
   !when || when.is.includes(String(values[when.field]));
@@ -72,8 +75,8 @@ export function choicesAsked(ask: Ask, values: Values): readonly ChoiceAsk[] {
 }
 
 /** What an ask is set to before anything is touched. */
-export function firstValues(ask: Ask): Record<string, string | number> {
-  const values: Record<string, string | number> = { ...ask.fixed };
+export function firstValues(ask: Ask): Record<string, AskValue> {
+  const values: Record<string, AskValue> = { ...ask.fixed };
   for (const choice of ask.choices ?? []) values[choice.field] = choice.start;
   for (const amount of amountsAsked(ask, values)) values[amount.field] = amount.start;
   return values;
@@ -83,8 +86,8 @@ export function firstValues(ask: Ask): Record<string, string | number> {
  * The payload of an ask from what was set. Amounts are rounded to the step, so that 0.1 + 0.2 is 0.3; a choice that is
  * not asked is made as it starts.
  */
-export function payloadOf(ask: Ask, values: Values): Record<string, string | number> {
-  const payload: Record<string, string | number> = { ...ask.fixed };
+export function payloadOf(ask: Ask, values: Values): Record<string, AskValue> {
+  const payload: Record<string, AskValue> = { ...ask.fixed };
   for (const choice of ask.choices ?? [])
     payload[choice.field] = asked(choice, values) ? (values[choice.field] ?? choice.start) : choice.start;
   for (const amount of amountsAsked(ask, payload))

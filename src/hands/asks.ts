@@ -28,6 +28,9 @@ const speed: ChoiceAsk = {
 
 const stemLength = { field: 'distance_m', unit: 'm', step: 0.05, chips: [0.1, 0.3, 0.5, 1, 1.5], start: 0.5 } as const;
 
+/** A chamber of the pit, told in litres. */
+const chamber = { unit: 'L', scale: 0.001, step: 0.05, chips: [0.3, 0.5, 0.8, 1], start: 0.5 } as const;
+
 export const ASKS = {
   lift: {
     action: 'lift',
@@ -195,8 +198,43 @@ export const ASKS = {
   abandon: {
     action: 'abandon',
     heading: 'work.ask.abandon.heading',
-    say: 'work.ask.abandon.say',
+    choices: [
+      {
+        field: 'move',
+        label: 'work.ask.abandon.then',
+        options: [
+          { value: false, label: 'work.ask.abandon.end', say: 'work.ask.abandon.say' },
+          { value: true, label: 'work.ask.abandon.move', say: 'work.ask.abandon.sayMove', needs: 'moreGround' },
+        ],
+        start: false,
+      },
+    ],
     confirm: 'work.ask.abandon.do',
+  },
+  setOut: {
+    action: 'setOut',
+    heading: 'work.ask.setOut.heading',
+    say: 'work.ask.setOut.say',
+    amounts: [
+      amount('setOut', { ...chamber, field: 'settling_m3', label: 'work.ask.setOut.settling' }),
+      amount('setOut', { ...chamber, field: 'suction_m3', label: 'work.ask.setOut.suction' }),
+      amount('setOut', {
+        field: 'channel_m',
+        label: 'work.ask.setOut.channel',
+        unit: 'm',
+        step: 0.25,
+        chips: [1, 1.5, 2, 3],
+        start: 1.5,
+      }),
+    ],
+    confirm: 'work.ask.setOut.do',
+  },
+  fillPit: {
+    action: 'fillPit',
+    heading: 'work.ask.fillPit.heading',
+    say: 'work.ask.fillPit.say',
+    amounts: [amount('fillPit', { field: 'water_L', unit: 'L', step: 50, chips: [200, 500, 1000, 1500], start: 500 })],
+    confirm: 'work.ask.fillPit.do',
   },
 } as const satisfies Readonly<Record<string, Ask>>;
 

@@ -49,13 +49,16 @@ export class Desk {
 
   /** The options of a choice that this job has the means for. */
   offered(choice: ChoiceAsk): readonly OptionAsk[] {
-    const { opening } = this.session.lesson;
-    return choice.options.filter(({ needs }) => !needs || (opening[needs] ?? 0) > 0);
+    const { opening, holes = 1 } = this.session.lesson;
+    return choice.options.filter(({ needs }) => {
+      if (needs === 'moreGround') return this.session.senses.hole < holes;
+      return !needs || (opening[needs] ?? 0) > 0;
+    });
   }
 
   /** How much is left of what an option uses up, kg. */
   left_kg({ needs }: OptionAsk): number {
-    return this.session.senses.stock[needs ?? 'powder_kg'];
+    return needs === 'moreGround' ? 0 : this.session.senses.stock[needs ?? 'powder_kg'];
   }
 
   open(panel: PanelId): void {

@@ -25,6 +25,12 @@ export const DRAWINGS = {
   readStick: [line('M12 2v20M12 5h4M12 9h4M12 13h4M12 17h4'), line('M2 13c2-2 4-2 6 0M18 13c1-1 3-1 4 0')],
   addWater: [line('M4 8h13l-2 12H6z'), line('M4 8c1-7 12-7 13 0'), line('M6 13c3-2 6 2 9 0'), line('M20 12v6')],
   digOut: [line('M19 3l-9 9'), line('M17 2l5 5'), fill('M10 11l3 3c-1 5-5 7-9 7c0-4 2-8 6-10z')],
+  setOut: [line('M2 8h4v10h5v-6h2v6h5V8h4'), line('M12 2v5M9.500 5L12 8l2.500-3')],
+  fillPit: [
+    line('M3 10h3v10h12V10h3'),
+    line('M6 15c2-2 4 1 6 0s4-2 6 0'),
+    line('M12 2v7M9.500 6.500L12 9l2.500-2.500'),
+  ],
   clearStrainer: [
     line('M7 9h10v11H7zM7 13h10M7 16.5h10M10.3 9v11M13.7 9v11'),
     line('M12 9V3'),

@@ -1,5 +1,6 @@
 // The hands on the fluid: powder, stirring, feeling, the funnel.
 import type { Payload, Senses } from '$sim';
+import type { AskValue } from './ask';
 import { ASKS } from './asks';
 import type { Desk } from './desk.svelte';
 import type { Hand } from './hand';
@@ -66,8 +67,8 @@ export function fluidHands(
 }
 
 /** Something can be put in if any of the additives can. */
-function whyNone(desk: Desk, additives: readonly (string | number)[]): ReturnType<Desk['whyNot']> {
-  const least = (additive: string | number): Payload => ({ additive, mass_g: 10, manner: 'sprinkled' });
+function whyNone(desk: Desk, additives: readonly AskValue[]): ReturnType<Desk['whyNot']> {
+  const least = (additive: AskValue): Payload => ({ additive, mass_g: 10, manner: 'sprinkled' });
   const reasons = additives.map((additive) => desk.whyNot('addAdditive', least(additive)));
   return reasons.includes(null) ? null : reasons[0]!;
 }

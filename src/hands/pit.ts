@@ -3,7 +3,7 @@ import type { Senses } from '$sim';
 import type { Desk } from './desk.svelte';
 import type { Hand } from './hand';
 
-export function pitHands(desk: Desk, { pit, stick, stock }: Senses, withStick: boolean): Hand[] {
+export function pitHands(desk: Desk, { pit, stick, stock }: Senses, withStick: boolean, digs: boolean): Hand[] {
   const hands: Hand[] = [
     {
       form: 'button',
@@ -62,7 +62,36 @@ export function pitHands(desk: Desk, { pit, stick, stock }: Senses, withStick: b
       press: () => desk.act('readStick', 'readStick'),
       shortcut: 'readStick',
     });
-  return hands;
+  return digs ? [...newPitHands(desk, stock.water_L), ...hands] : hands;
+}
+
+/** Where the crew digs the pit itself: the digging, as long as there is none, and filling it. */
+function newPitHands(desk: Desk, water_L: number): Hand[] {
+  const whyNotDug = desk.whyNot('setOut', { settling_m3: 0.5, suction_m3: 0.5, channel_m: 1.5 });
+  const fill: Hand = {
+    form: 'button',
+    id: 'fillPit',
+    drawing: 'fillPit',
+    label: 'work.fillPit',
+    detail: { key: 'work.stock.water', data: { water_L } },
+    whyNot: desk.whyNot('fillPit', { water_L: 10 }),
+    asks: true,
+    press: () => desk.open('fillPit'),
+    shortcut: 'fillPit',
+  };
+  if (whyNotDug?.key === 'refusal.alreadySetOut') return [fill];
+  const dig: Hand = {
+    form: 'button',
+    id: 'setOut',
+    drawing: 'setOut',
+    label: 'work.setOut',
+    detail: { key: 'work.setOut.say' },
+    whyNot: whyNotDug,
+    asks: true,
+    press: () => desk.open('setOut'),
+    shortcut: 'setOut',
+  };
+  return [dig, fill];
 }
 
 /** Digging is possible if either chamber has something to dig. */

@@ -152,3 +152,27 @@ test('the run file carries what was asked; with another depth or setting it is n
   expect(fieldOf({ lesson: 'first-rods' })).toEqual(bad('asked'));
   expect(fieldOf({ lesson: 'first-rods', asked: undefined })).toEqual(bad('claimed.score'));
 });
+
+test('on a bare site the crew digs and fills the pit first, night falls, and a hole given up is followed by another', () => {
+  const bare = practiceFor('open-hole', { depth_m: 6, setting: 'coastal', bare: true })!;
+  expect(askedOf(bare)).toEqual({ depth_m: 6, setting: 'coastal', bare: true });
+  expect(safeParse(PracticeSchema, bare).success).toBe(true);
+  const run = createRun(scenarioOf(bare, 3));
+  const on = (ticks: number): void => {
+    for (let i = 0; i < ticks; i++) step(run);
+  };
+  expect(act(run, 'fillPit', { water_L: 500 })).toEqual({ kind: 'refused', reason: 'noPit' });
+  expect(act(run, 'setOut', { settling_m3: 0.5, suction_m3: 0.5, channel_m: 1.5 }).kind).toBe('done');
+  on(4000);
+  expect(act(run, 'fillPit', { water_L: 900 }).kind).toBe('done');
+  on(500);
+  expect(act(run, 'abandon', { move: true }).kind).toBe('done');
+  on(5000);
+  expect(sensesOf(run).hole).toBe(2);
+  while (sensesOf(run).light_s! > 0) step(run);
+  expect(act(run, 'prime', {})).toEqual({ kind: 'refused', reason: 'dark' });
+  const file = JSON.parse(JSON.stringify(runFileOf(run, bare))) as RunFile;
+  expect(file.asked).toEqual({ depth_m: 6, setting: 'coastal', bare: true });
+  expect(readRunFile(JSON.stringify(file))).toMatchObject({ ok: true });
+  expect(replayFile(file).reproduced).toBe(true);
+});

@@ -29,6 +29,8 @@ export const WORK_KEYS = [
   { id: 'digOut', keys: ['7'], place: 'work', does: 'work.digOut' },
   { id: 'clearStrainer', keys: ['8'], place: 'work', does: 'work.clearStrainer' },
   { id: 'setStrainer', keys: ['9'], place: 'work', does: 'work.setStrainer' },
+  { id: 'setOut', keys: [','], place: 'work', does: 'work.setOut' },
+  { id: 'fillPit', keys: ['.'], place: 'work', does: 'work.fillPit' },
   { id: 'addPowder', keys: ['m'], place: 'work', does: 'work.addPowder' },
   { id: 'stir', keys: ['y'], place: 'work', does: 'work.stir' },
   { id: 'feelFluid', keys: ['v'], place: 'work', does: 'work.feelFluid' },

@@ -34,7 +34,7 @@ export function handsOffered(lesson: Lesson, desk: Desk): HandSet[] {
   const sets: HandSet[] = [
     { group: 'stem', hands: stemHands(desk, senses, lesson.hands.includes('well')) },
     { group: 'pump', hands: pumpHands(desk, senses) },
-    { group: 'pit', hands: pitHands(desk, senses, on('stick')) },
+    { group: 'pit', hands: pitHands(desk, senses, on('stick'), lesson.opening.setOut === true) },
     { group: 'fluid', hands: fluidHands(desk, senses, on('feel'), on('funnel')) },
     { group: 'tray', hands: trayHands(desk, senses) },
     { group: 'book', hands: bookHands(desk, run.state.ownLog.length, run.state.notes.length) },

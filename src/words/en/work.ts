@@ -52,6 +52,8 @@ export const work = {
   'work.wait.soaked': 'Powder soaked',
   'work.wait.clear': 'Returns look clear',
   'work.wait.taskDone': 'Task done',
+  'work.wait.morning': 'Morning',
+  'work.wait.until.morning': 'Waiting for the morning. {left_s:duration} at most.',
   'work.wait.until.time': 'Waiting. {left_s:duration} at most.',
   'work.wait.until.soaked': 'Waiting for the powder. {left_s:duration} at most.',
   'work.wait.until.clear': 'Waiting for clear returns. {left_s:duration} at most.',

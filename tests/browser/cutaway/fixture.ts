@@ -99,6 +99,7 @@ export function fixtureView(choice: FixtureChoice = {}): CutawayView {
       colour: 'brown',
     },
     pit: {
+      dug: true,
       settling: { area_m2: 0.6, depth_m: 0.8, level_m: 0.09, deposit_m: 0.22, fines_frac: 0.011, sand_frac: 0.004 },
       suction: { area_m2: 0.6, depth_m: 0.8, level_m: 0.1, deposit_m: 0.05, fines_frac: 0.01, sand_frac: 0.0008 },
       notch_m: 0.15,
@@ -107,6 +108,7 @@ export function fixtureView(choice: FixtureChoice = {}): CutawayView {
       polymer_gL: choice.polymer_gL ?? 0.4,
     },
     hole: blind ? null : hole,
+    holeNumber: 1,
     layers: open
       ? [
           { top_m: 0, bottom_m: 0.6, kind: 'topsoil' },
