@@ -80,7 +80,7 @@ export function readNeed(table: NeedTable, i: number, radius_m: number): void {
 }
 
 /** Capillary water lets go this long after the hole has wetted the ground, s. ASSUMED: about 10 minutes. */
-const CAPILLARY_s = 600;
+export const CAPILLARY_s = 600;
 
 /** Cohesion of a cell, Pa, after it has been wetted from the hole for so many seconds: the capillary part fades in a straight line. */
 export function cohesion_Pa(ground: WallGround, i: number, wetted_s: number): number {

@@ -9,7 +9,7 @@ import { restingPressure_Pa, type WallInput } from './input';
 import { looseCell } from './loose';
 import { readNeed } from './need';
 import { pathOf } from './path';
-import { takeOff, wanting_ratio } from './slough';
+import { openHeight_m, takeOff, wanting_ratio } from './slough';
 import { MOST_ratio, supportShare_frac } from './support';
 import { readStream } from './wash';
 import type { WallWork } from './work';
@@ -50,7 +50,8 @@ export function wallInto(hole: HoleState, ground: WallGround, work: WallWork, in
     wall.open_s[i] = before_s + input.dt_s;
     const turn = before_s === 0 || (i + input.tick) % LOOK_TICKS === 0;
     if (!turn && !pressed) continue;
-    const standing = hole.radius_m[i] > 0 && (i + 0.5) * hole.dz_m < bedTop;
+    // Judged at the middle of what is open of it.
+    const standing = hole.radius_m[i] > 0 && i * hole.dz_m + 0.5 * openHeight_m(hole, i) < bedTop;
     if (!standing) {
       if (turn) {
         wall.stability_ratio[i] = MOST_ratio;
