@@ -157,6 +157,7 @@ describe('thinning', () => {
     for (const [additive, kg] of [
       ['polymer', 0.35],
       ['bentonite', 12],
+      ['nativeClay', 25],
     ] as const) {
       const scenario = stocked();
       const run = createRun({ ...scenario, opening: { ...scenario.opening, pit_L: 250 } });
