@@ -16,6 +16,7 @@ export const TRACE_COLUMNS = [
   'time_s',
   'bit_m',
   'depth_m',
+  'holeLevel_m',
   'flow_m3s',
   'settlingLevel_m',
   'suctionLevel_m',

@@ -1,6 +1,6 @@
 // One row of the trace every few seconds: what the debrief plots and the score reads.
 
-import { bedHeight_m } from '../hole/hole';
+import { bedHeight_m, fluidLevel_m } from '../hole/hole';
 import { CLASS_COUNT } from '../materials/sizes';
 import { levelBelowRim_m } from '../pit/level';
 import { openRow, TRACE_STEP_s } from './record';
@@ -16,6 +16,7 @@ export function traceRow(run: Run): void {
   columns.time_s[row] = state.tick;
   columns.bit_m[row] = stem.bit_m;
   columns.depth_m[row] = hole.depth_m;
+  columns.holeLevel_m[row] = fluidLevel_m(hole, stemPlace(run));
   columns.flow_m3s[row] = state.pump.flow_m3s;
   columns.settlingLevel_m[row] = levelBelowRim_m(pit.settling);
   columns.suctionLevel_m[row] = levelBelowRim_m(pit.suction);

@@ -33,6 +33,13 @@ const PANELS: readonly Panel[] = [
     ],
   },
   {
+    title: 'charts.holeLevel',
+    unit: 'charts.unit.m',
+    down: true,
+    least: 0.5,
+    lines: [{ label: 'charts.holeLevel', column: 'holeLevel_m', colour: 'water' }],
+  },
+  {
     title: 'charts.pitLevel',
     unit: 'charts.unit.cm',
     down: true,

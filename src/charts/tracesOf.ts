@@ -6,6 +6,7 @@ export interface TraceColumns {
   time_min: Float64Array;
   bit_m: Float64Array;
   hole_m: Float64Array;
+  holeLevel_m: Float64Array;
   settling_cm: Float64Array;
   suction_cm: Float64Array;
   returns_percent: Float64Array;
@@ -44,6 +45,7 @@ export function tracesOf({ record }: Run): TraceColumns {
     time_min: scaled(columns.time_s, length, 1 / 60),
     bit_m: scaled(columns.bit_m, length, 1),
     hole_m: scaled(columns.depth_m, length, 1),
+    holeLevel_m: scaled(columns.holeLevel_m, length, 1),
     settling_cm: scaled(columns.settlingLevel_m, length, 100),
     suction_cm: scaled(columns.suctionLevel_m, length, 100),
     returns_percent: scaled(columns.returns_frac, length, 100),

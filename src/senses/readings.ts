@@ -10,6 +10,8 @@ export interface Reading {
   readonly word: KeyedMessage;
   readonly detail: KeyedMessage;
   readonly sentence: KeyedMessage;
+  /** A second sentence, where there is something more to say. */
+  readonly more?: KeyedMessage;
   /** A sign that nobody on site would overlook. */
   readonly alarming: boolean;
 }
@@ -104,12 +106,17 @@ function fluid({ feel, funnel, time_s }: Senses): Reading {
 }
 
 function sound({ stem }: Senses): Reading {
+  // What is about to stop the work is the word; else what the bit sounds like.
+  const loud = stem.drive === 'hot' || stem.drive === 'tripped';
+  const turning = stem.turning ? 'work.sound.turning' : 'work.sound.standing';
   return {
     id: 'sound',
-    word: { key: `work.sound.${stem.sound}` },
-    detail: { key: stem.turning ? 'work.sound.turning' : 'work.sound.standing' },
+    word: { key: loud ? `work.drive.word.${stem.drive}` : `work.sound.${stem.sound}` },
+    // A drive that gets hot is told before the stem's turning, which the crew's line tells too.
+    detail: { key: stem.drive !== 'cool' ? `work.drive.${stem.drive}` : turning },
     sentence: { key: `work.sound.sentence.${stem.sound}` },
-    alarming: false,
+    ...(stem.drive !== 'cool' ? { more: { key: `work.drive.sentence.${stem.drive}` } } : {}),
+    alarming: stem.drive === 'tripped',
   };
 }
 

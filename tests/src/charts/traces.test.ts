@@ -18,6 +18,7 @@ describe('traces', () => {
     expect(columns.time_min[last] * 60).toBeCloseTo(trace.columns.time_s[last], 9);
     expect(columns.flow_Lmin[last] / 60000).toBeCloseTo(trace.columns.flow_m3s[last], 12);
     expect(columns.suction_cm[last] / 100).toBeCloseTo(trace.columns.suctionLevel_m[last], 12);
+    expect(columns.holeLevel_m[last]).toBe(trace.columns.holeLevel_m[last]);
     expect(columns.hole_m[last]).toBe(trace.columns.depth_m[last]);
   });
 

@@ -115,4 +115,18 @@ describe('the six senses', () => {
     const free = { ...base, stem: { ...base.stem, pull: 'normal', torque: 'heavy' } } as const;
     expect(readingOf(free, 'rope').word.key).toBe('work.torque.heavy');
   });
+
+  it('say when the drive gets hot, and put that first once it is about to trip', () => {
+    const senses = freshSenses();
+    const at = (drive: Senses['stem']['drive']): Reading =>
+      readingOf({ ...senses, stem: { ...senses.stem, sound: 'hiss', drive } }, 'sound');
+    expect(at('cool').word.key).toBe('work.sound.hiss');
+    expect(at('warm').word.key).toBe('work.sound.hiss');
+    expect(at('warm').detail.key).toBe('work.drive.warm');
+    for (const drive of ['hot', 'tripped'] as const) {
+      const { word, detail, more, alarming } = at(drive);
+      for (const key of [word.key, detail.key, more!.key]) expect(hasMessage(key), key).toBe(true);
+      expect(alarming).toBe(drive === 'tripped');
+    }
+  });
 });
