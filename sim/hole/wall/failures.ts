@@ -23,7 +23,15 @@ export interface Failures {
   volume_m3: Float64Array;
   /** 1 where the cell was sound before: the first tick of this failure. */
   begins: Uint8Array;
+  /** The same by cause: entries that begin, ground in all, first and last cell (first above last: none). */
+  begun: Uint16Array;
+  whole_m3: Float64Array;
+  first: Int32Array;
+  last: Int32Array;
 }
+
+/** Deeper than any cell. */
+const NO_CELL = 0x7fffffff;
 
 export function createFailures(most: number): Failures {
   return {
@@ -32,7 +40,21 @@ export function createFailures(most: number): Failures {
     cell: new Int32Array(most),
     volume_m3: new Float64Array(most),
     begins: new Uint8Array(most),
+    begun: new Uint16Array(CAUSES.length),
+    whole_m3: new Float64Array(CAUSES.length),
+    first: new Int32Array(CAUSES.length).fill(NO_CELL),
+    last: new Int32Array(CAUSES.length).fill(-1),
   };
+}
+
+/** Makes the list empty. */
+export function clearFailures(failures: Failures): void {
+  if (failures.count === 0) return;
+  failures.count = 0;
+  failures.begun.fill(0);
+  failures.whole_m3.fill(0);
+  failures.first.fill(NO_CELL);
+  failures.last.fill(-1);
 }
 
 /** Adds an entry; a full list keeps what it has. */
@@ -44,4 +66,8 @@ export function note(failures: Failures, cause: number, cell: number, volume_m3:
   failures.volume_m3[at] = volume_m3;
   failures.begins[at] = begins ? 1 : 0;
   failures.count = at + 1;
+  if (begins) failures.begun[cause] += 1;
+  failures.whole_m3[cause] += volume_m3;
+  if (cell < failures.first[cause]) failures.first[cause] = cell;
+  if (cell > failures.last[cause]) failures.last[cause] = cell;
 }

@@ -3,7 +3,7 @@ import { bedTop_m, type HoleState } from '../hole';
 import { LOOK_TICKS } from '../loss/look';
 import { DRAINED_kPa, type WallGround } from '../wallGround';
 import { clayCell } from './clay';
-import { SWAB, note } from './failures';
+import { SWAB, clearFailures, note } from './failures';
 import { clearFallen } from './fallen';
 import { restingPressure_Pa, type WallInput } from './input';
 import { looseCell } from './loose';
@@ -40,7 +40,7 @@ function pressCell(hole: HoleState, ground: WallGround, work: WallWork, input: W
  */
 export function wallInto(hole: HoleState, ground: WallGround, work: WallWork, input: WallInput): void {
   clearFallen(work.fallen);
-  work.failures.count = 0;
+  clearFailures(work.failures);
   const { wall } = hole;
   const bedTop = bedTop_m(hole, input.stem);
   const pressed = work.swab.pulls;
