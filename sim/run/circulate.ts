@@ -2,7 +2,7 @@
 
 import { rheologyOf } from '../fluid/rheology';
 import { fluidLevel_m } from '../hole/hole';
-import { emptyParcel } from '../hole/parcel';
+import { emptyParcel, parcelVolume_m3 } from '../hole/parcel';
 import { pushThroughStem, readStem, type StemReading } from '../hole/stemFill';
 import { readHole, sweepHole } from '../hole/sweep';
 import { solveFlow } from '../hydraulics/flow';
@@ -13,6 +13,7 @@ import { drawThroughStrainer, levelOut, pourInto } from '../pit/exchange';
 import { levelBelowRim_m, readChamber } from '../pit/level';
 import { settlePit } from '../pit/settle';
 import { airDrawn_frac, blockStrainer, strainerCovered } from '../pit/strainer';
+import { countIn, countOut } from './boundary';
 import { catchShare } from './catch';
 import type { Run } from './run';
 import { stemLength_m, stemPlace } from './stem';
@@ -98,6 +99,10 @@ export function comeUp(run: Run): void {
     state.pump.flow_m3s > 0 ? Math.max(STILL_SHEAR_1s, 0.5 * work.flowResult.wallRate_1s) : STILL_SHEAR_1s;
   emptyParcel(work.mouth);
   sweepHole(state.hole, work.hole, input, work.mouth);
+  countIn(state.boundary, work.hole.came);
+  countOut(state.boundary, work.hole.left);
+  state.wall.lost_m3 += parcelVolume_m3(work.hole.left);
+  state.wall.came_m3 += work.hole.came.water_m3;
   catchShare(run);
   pourInto(state.pit.settling, work.mouth);
   settlePit(state.pit, work.pit, run.scenario.kit.temperature_C, TICK_s);

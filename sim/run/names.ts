@@ -120,6 +120,7 @@ export const EVENT_NAMES = [
   'freed',
   'stemOut',
   'sloughing',
+  'wallFails',
   'holeClosed',
   'balled',
   'unballed',
@@ -142,4 +143,4 @@ export const EVENT_NAMES = [
 export type EventName = (typeof EVENT_NAMES)[number];
 
 /** Events that a crew cannot notice; they serve the instructor and the debrief only. */
-export const HIDDEN_EVENTS: readonly EventName[] = ['layerChanged', 'sloughing', 'holeClosed'];
+export const HIDDEN_EVENTS: readonly EventName[] = ['layerChanged', 'sloughing', 'wallFails', 'holeClosed'];

@@ -34,6 +34,11 @@ export const TRACE_COLUMNS = [
   'feed_frac',
   'strainerBlocked_frac',
   'balling_frac',
+  'level_m',
+  'lost_m3',
+  'came_m3',
+  'fallen_m3',
+  'stability_ratio',
 ] as const;
 export type TraceColumn = (typeof TRACE_COLUMNS)[number];
 

@@ -1,6 +1,7 @@
 // A run: its scenario, its state, its random streams, its log and record, and the scratch memory of a tick.
 
 import { createHole } from '../hole/hole';
+import { CAUSES } from '../hole/wall/failures';
 import { createStemFill } from '../hole/stemFill';
 import { createPit } from '../pit/pit';
 import { firstValue } from '../machine/machine';
@@ -102,6 +103,12 @@ function openingState(scenario: Scenario): RunState {
     oldHoles: [],
     rodsInAll: opening.rodsInAll,
     site: { pitDug: opening.setOut !== true, channel_m: KIT_CHANNEL_m },
+    wall: {
+      lost_m3: 0,
+      came_m3: 0,
+      taken_m3: new Float64Array(CAUSES.length),
+      toldAgain_tick: new Float64Array(CAUSES.length),
+    },
     pit: openingPit(kit, opening),
     tasks: [],
     wait: null,

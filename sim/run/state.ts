@@ -167,6 +167,15 @@ export interface Signs {
   pitFullTold: boolean;
 }
 
+/** What each cause of failure has taken off the wall, in the order of CAUSES, and when it may be told again. */
+export interface WallTally {
+  /** Fluid that has gone into the ground, and ground water that has come in, so far, m3. */
+  lost_m3: number;
+  came_m3: number;
+  taken_m3: Float64Array;
+  toldAgain_tick: Float64Array;
+}
+
 export interface RunState {
   tick: number;
   machine: MachineValue;
@@ -180,6 +189,7 @@ export interface RunState {
   rodsInAll: number;
   hole: HoleState;
   site: SiteState;
+  wall: WallTally;
   pit: PitState;
   tasks: Task[];
   wait: Wait | null;

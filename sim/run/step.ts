@@ -14,6 +14,7 @@ import { watchStocks } from './stocks';
 import { workTasks } from './tasks';
 import { forgetOld } from './tell';
 import { traceRow } from './trace';
+import { tryWall } from './wall';
 import { watchWait } from './waiting';
 import { watch } from './watch';
 import { TICK_s } from './work';
@@ -36,17 +37,17 @@ export function step(run: Run): void {
   watchDaylight(run);
   workTasks(run);
   burnPetrol(run);
-  const bitBefore_m = state.stem.bit_m;
+  run.work.bitBefore_m = state.stem.bit_m;
   moveStem(run);
   ageAll(run);
   solveCirculation(run);
   pumpDown(run);
   wearPump(run);
   drill(run);
-  // Loss and inflow, level, cake and the wall have their place here: after the cut, before the hole is swept.
+  tryWall(run);
   comeUp(run);
   tendPit(run);
-  state.stem.sinking_ms = (state.stem.bit_m - bitBefore_m) / TICK_s;
+  state.stem.sinking_ms = (state.stem.bit_m - run.work.bitBefore_m) / TICK_s;
   readSigns(run);
   wander(state.noise, run.streams.senses, state.tick);
   watchStocks(run);

@@ -1,5 +1,6 @@
 // One row of the trace every few seconds: what the debrief plots and the score reads.
 
+import { leastStability } from '../hole/wall/stands';
 import { bedHeight_m, fluidLevel_m } from '../hole/hole';
 import { CLASS_COUNT } from '../materials/sizes';
 import { levelBelowRim_m } from '../pit/level';
@@ -34,5 +35,12 @@ export function traceRow(run: Run): void {
   columns.feed_frac[row] = stem.feed_frac;
   columns.strainerBlocked_frac[row] = pit.blockage_frac;
   columns.balling_frac[row] = stem.balling_frac;
+  columns.level_m[row] = fluidLevel_m(hole, stemPlace(run));
+  columns.lost_m3[row] = state.wall.lost_m3;
+  columns.came_m3[row] = state.wall.came_m3;
+  let fallen_m3 = 0;
+  for (const taken_m3 of state.wall.taken_m3) fallen_m3 += taken_m3;
+  columns.fallen_m3[row] = fallen_m3;
+  columns.stability_ratio[row] = leastStability(hole);
   for (let k = 0; k < CLASS_COUNT; k++) mouth_frac[k][row] = signs.mouth_frac[k];
 }

@@ -3,6 +3,7 @@
 import { edgesInto } from '../machine/edges';
 import type { MachineValue } from '../machine/machine';
 import { levelBelowRim_m } from '../pit/level';
+import { isClosed, isSloughing } from '../hole/wall/stands';
 import { bedHeight_m } from '../hole/hole';
 import { flowing } from './flowing';
 import { readFluidSignals } from './fluidSigns';
@@ -88,6 +89,8 @@ function readSignals(run: Run): void {
   signals.stuck = drag_ratio > 1 && stem.motion_m === 0;
   signals.tight = torque_ratio > TIGHT_frac || drag_ratio > TIGHT_frac;
   signals.flowing = flowing(state);
+  signals.sloughing = isSloughing(state.hole);
+  signals.holeClosed = isClosed(state.hole);
   signals.returns_frac = state.signs.returns_frac;
   readFluidSignals(run, signals);
 }

@@ -12,6 +12,9 @@ import { createMouth, type MouthFlux } from '../hole/mouth';
 import { createParcel, type Parcel } from '../hole/parcel';
 import type { StemReading } from '../hole/stemFill';
 import { createHoleWork, type HoleWork, type SweepInput } from '../hole/sweep';
+import { createLossWork, type LossInput, type LossWork } from '../hole/loss/work';
+import type { WallInput } from '../hole/wall/input';
+import { createWallWork, type WallWork } from '../hole/wall/work';
 import { createWallGround, type WallGround } from '../hole/wallGround';
 import { createFlowResult, type FlowInput, type FlowResult } from '../hydraulics/flow';
 import type { Signals } from '../machine/signals';
@@ -33,6 +36,13 @@ export interface Work {
   readonly place: StemPlace;
   readonly hole: HoleWork;
   readonly wallGround: WallGround;
+  readonly lossInput: LossInput;
+  readonly loss: LossWork;
+  readonly wallInput: WallInput;
+  readonly wall: WallWork;
+  /** What fell off the wall, and where the bit stood as the second began. */
+  readonly fallen: Parcel;
+  bitBefore_m: number;
   readonly pit: PitWork;
   readonly pitGround: PitGround;
   readonly flowInput: FlowInput;
@@ -63,13 +73,45 @@ export function createWork(scenario: Scenario, hole: HoleState, holeNumber: numb
   const { kit } = scenario;
   const ground = groundAt(scenario, holeNumber);
   const atBit = createParcel();
+  const wallGround = createWallGround(ground, hole.dz_m, hole.cells);
+  const loss = createLossWork(hole.cells);
   return {
     shares: tickShares(kit.temperature_C, TICK_s),
     breakPace: breakPace(kit.temperature_C, TICK_s),
     breakLoss: { polymer_kg: 0, chlorine_kg: 0 },
     place: { bit_m: 0, rodOutside_m: kit.rodOutside_m },
     hole: createHoleWork(hole),
-    wallGround: createWallGround(ground, hole.dz_m, hole.cells),
+    wallGround,
+    lossInput: {
+      dt_s: TICK_s,
+      tick: 0,
+      bit_m: 0,
+      rodOutside_m: kit.rodOutside_m,
+      temperature_C: kit.temperature_C,
+      inflow_m3: 0,
+      turning: false,
+      wallShear_Pa: 0,
+      friction_Pam: 0,
+    },
+    loss,
+    wallInput: {
+      tick: 0,
+      dt_s: TICK_s,
+      level_m: 0,
+      stem: { bit_m: 0, rodOutside_m: kit.rodOutside_m },
+      bitWidth_m: kit.bit_m,
+      holeWidth_m: kit.bit_m,
+      lift_ms: 0,
+      flow_m3s: 0,
+      annulus_Pa: 0,
+      fluid: lineFluid(),
+      soaked_gL: 0,
+      bentonite_gL: 0,
+      balling_frac: 0,
+    },
+    wall: createWallWork(wallGround, hole.dz_m),
+    fallen: createParcel(),
+    bitBefore_m: 0,
     pit: createPitWork(),
     pitGround: createPitGround(ground, Math.max(kit.settling.depth_m, kit.suction.depth_m)),
     flowInput: {
