@@ -66,7 +66,7 @@ const NOTICED = {
   drillingStopped: true,
   taskDone: true,
   ended: true,
-} as const satisfies Record<Exclude<EventName, 'layerChanged' | 'sloughing' | 'holeClosed'>, true>;
+} as const satisfies Record<Exclude<EventName, 'layerChanged' | 'sloughing' | 'wallFails' | 'holeClosed'>, true>;
 const NOTICED_EVENTS = Object.keys(NOTICED) as (keyof typeof NOTICED)[];
 
 export const VIEW_LEVELS = ['open', 'hole', 'blind'] as const;

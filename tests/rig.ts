@@ -22,6 +22,7 @@ export interface RigOptions {
   powder_kg?: number;
   maxDepth_m?: number;
   practice?: boolean;
+  waterTable_m?: number;
 }
 
 const layer = (kind: SoilKind, thick_m: number) => ({ kind, thickness_m: [thick_m, thick_m] as [number, number] });
@@ -29,14 +30,22 @@ const layer = (kind: SoilKind, thick_m: number) => ({ kind, thickness_m: [thick_
 export const oneSoil = (kind: SoilKind): GroundRecipe['layers'] => [layer(kind, 40)];
 
 export function rigScenario(options: RigOptions = {}): Scenario {
-  const { seed = 1, rods = 1, starter_m = 0.3, powder_kg = 20, maxDepth_m = 32, practice = true } = options;
+  const {
+    seed = 1,
+    rods = 1,
+    starter_m = 0.3,
+    powder_kg = 20,
+    maxDepth_m = 32,
+    practice = true,
+    waterTable_m = 1,
+  } = options;
   const layers = options.layers ?? [layer('silt', 1.5), layer('mediumSand', 40)];
   return {
     id: 'rig',
     version: 1,
     seed,
     practice,
-    ground: buildGround({ layers, waterTable_m: [1, 1] }, seed),
+    ground: buildGround({ layers, waterTable_m: [waterTable_m, waterTable_m] }, seed),
     kit: { ...DEFAULT_KIT, ...options.kit },
     opening: {
       rods,

@@ -2,6 +2,7 @@
 import { SUBSTANCE_COUNT } from '../fluid/substances';
 import { CLASS_COUNT } from '../materials/sizes';
 import { bedTop_m, type HoleState, type StemPlace } from './hole';
+import type { HoleWork } from './work';
 
 /** Grain volume fraction beyond which a cell packs: what is more goes to the bed. */
 export const PACKED_frac = 0.55;
@@ -58,25 +59,34 @@ export function fitCells(hole: HoleState, stem: StemPlace): number {
   return bottom_m;
 }
 
-/** Sends what a cell holds beyond its packed share to the bed, all classes alike. volume_m3: room of each cell. Returns whether any was sent. */
-export function clipToPacked(hole: HoleState, volume_m3: Float64Array): boolean {
+/** Sends what one cell holds beyond its packed share to the bed, all classes alike. */
+function clipCell(hole: HoleState, i: number, grains_m3: number, most_m3: number): void {
+  const share = 1 - most_m3 / grains_m3;
+  for (let k = 0; k < CLASS_COUNT; k++) {
+    const at = k * hole.cells + i;
+    const sent = hole.solids_m3[at] * share;
+    const moment = hole.moment_m4[at] * share;
+    hole.solids_m3[at] -= sent;
+    hole.moment_m4[at] -= moment;
+    hole.bed_m3[k] += sent;
+    hole.bedMoment_m4[k] += moment;
+  }
+}
+
+/**
+ * Sends what cells hold beyond their packed share to the bed; room and grains of every cell must be set. missing_m3: what the
+ * cells at the top lack in fluid. Returns whether any was sent.
+ */
+export function clipToPacked(hole: HoleState, work: HoleWork, missing_m3: number): boolean {
   let clipped = false;
+  let empty_m3 = missing_m3;
   for (let i = 0; i < hole.used; i++) {
-    let grains = 0;
-    for (let k = 0; k < CLASS_COUNT; k++) grains += hole.solids_m3[k * hole.cells + i];
-    const most = PACKED_frac * Math.max(0, volume_m3[i]);
-    if (grains <= most) continue;
+    const room_m3 = Math.max(0, work.volume_m3[i] - empty_m3);
+    empty_m3 = Math.max(0, empty_m3 - work.volume_m3[i]);
+    const most_m3 = PACKED_frac * room_m3;
+    if (work.grains_m3[i] <= most_m3) continue;
     clipped = true;
-    const share = 1 - most / grains;
-    for (let k = 0; k < CLASS_COUNT; k++) {
-      const at = k * hole.cells + i;
-      const sent = hole.solids_m3[at] * share;
-      const moment = hole.moment_m4[at] * share;
-      hole.solids_m3[at] -= sent;
-      hole.moment_m4[at] -= moment;
-      hole.bed_m3[k] += sent;
-      hole.bedMoment_m4[k] += moment;
-    }
+    clipCell(hole, i, work.grains_m3[i], most_m3);
   }
   return clipped;
 }

@@ -1,29 +1,56 @@
-// Transport of one field along the hole for one tick: conservative, any distance per tick, little smearing.
+// Transport of one field along the hole for one tick: each cell gathers what lay between its faces a tick ago.
+import { traceFaces } from './origins';
 
-/** The column that fields are carried along: cells of height dz_m from the mouth down, the last one ending at bottom_m. */
+/**
+ * The column that fields are carried along: cells of height dz_m from ground level down, the last one ending at bottom_m. It
+ * starts where the fluid stands: at cell `from`, which begins at from_m, before the tick; at cell `to`, which begins at to_m,
+ * after it. Cells above hold nothing.
+ */
 export interface Column {
   cells: number;
   dz_m: number;
   bottom_m: number;
+  from: number;
+  from_m: number;
+  to: number;
+  to_m: number;
 }
 
-/** What came in at a face (the bit) and is carried up from there. */
+/** A column that is full to the ground level and stays so. */
+export const fullColumn = (cells: number, dz_m: number, bottom_m: number): Column => ({
+  cells,
+  dz_m,
+  bottom_m,
+  from: 0,
+  from_m: 0,
+  to: 0,
+  to_m: 0,
+});
+
+/** What came in at a face (the bit): the part that is carried up from there, the rest goes into the cell below. */
 export interface Entry {
   /** Index of the face: 0 the mouth, `cells` the bottom. */
   face: number;
   amount: number;
   moment: number;
+  /** Share of the stream that turns upwards. */
+  up_frac: number;
 }
 
 /** Scratch of one sweep: only numbers in typed arrays, so that nothing is allocated in a tick. */
 export interface FieldWork {
-  /** Where the edges of each cell's matter are after the tick, m. */
-  from_m: Float64Array;
-  to_m: Float64Array;
-  slope: Float64Array;
+  /** Way of a cell's matter in the tick, in heights of that cell, positive upwards. */
+  way: Float64Array;
+  /** By face: the cell that its matter came from, and how far down in that cell, 0 top to 1. */
+  cell: Int32Array;
+  part: Float64Array;
+  /** By face: the share of that cell's matter that came from above there. */
+  share: Float64Array;
+  /** One over the room that a cell's matter fills: amount x dilution is what slopes are judged by. */
+  dilution: Float64Array;
   amount: Float64Array;
   moment: Float64Array;
-  /** What left the column, set by carryField: see TOP ... BOTTOM_MOMENT. */
+  /** What left the column, set by gather: see TOP ... BOTTOM_MOMENT. */
   ends: Float64Array;
 }
 
@@ -34,9 +61,11 @@ export const BOTTOM = 2;
 export const BOTTOM_MOMENT = 3;
 
 export const createFieldWork = (cells: number): FieldWork => ({
-  from_m: new Float64Array(cells + 1),
-  to_m: new Float64Array(cells + 1),
-  slope: new Float64Array(cells + 1),
+  way: new Float64Array(cells + 1),
+  cell: new Int32Array(cells + 1),
+  part: new Float64Array(cells + 1),
+  share: new Float64Array(cells + 1),
+  dilution: new Float64Array(cells).fill(1),
   amount: new Float64Array(cells),
   moment: new Float64Array(cells),
   ends: new Float64Array(4),
@@ -44,194 +73,172 @@ export const createFieldWork = (cells: number): FieldWork => ({
 
 /** Amounts below this travel undivided, so that the forerunners of a front do not dwindle into denormal numbers. */
 const UNDIVIDED = 1e-24;
-/** A carried cell thinner than this, m, counts as a point. */
-const POINT_m = 1e-12;
 
 /**
- * Where the edges of every cell's matter get to in dt: each edge goes cell by cell at each cell's own speed, up or down, and
- * stops at the edge of a cell that moves against it. Edges never cross.
+ * Shares from parts for the faces lo to hi: van Leer's limited slope within each cell, so no new highs or lows and nothing below
+ * zero. The column's first and last cell are taken as even.
  */
-function carryEdges(column: Column, up_ms: Float64Array, dt_s: number, work: FieldWork): void {
-  const { from_m, to_m } = work;
-  const n = column.cells;
-  const dz = column.dz_m;
-  const bottom = column.bottom_m;
-  for (let i = 0; i < n; i++) {
-    const speed = up_ms[i];
-    const top = i * dz;
-    const floor = i === n - 1 ? bottom : top + dz;
-    if (speed > 0) {
-      from_m[i] = i === 0 ? -speed * dt_s : up_ms[i - 1] > 0 ? to_m[i - 1] : top;
-      let left = dt_s - (floor - top) / speed;
-      if (left <= 0) {
-        to_m[i] = floor - speed * dt_s;
-        continue;
-      }
-      let j = i - 1;
-      let at = top;
-      while (j >= 0 && left > 0 && up_ms[j] > 0) {
-        const need = dz / up_ms[j];
-        at = need >= left ? at - up_ms[j] * left : j * dz;
-        left -= need;
-        j--;
-      }
-      to_m[i] = j < 0 && left > 0 ? at - up_ms[0] * left : at;
-    } else if (speed === 0) {
-      from_m[i] = top;
-      to_m[i] = floor;
+function setShares(field: Float64Array, base: number, column: Column, lo: number, hi: number, work: FieldWork): void {
+  const { cell, part, share, dilution } = work;
+  const top = column.from;
+  const bottom = column.cells - 1;
+  for (let f = lo; f <= hi; f++) {
+    const p = part[f];
+    share[f] = p;
+    if (p === 0) continue;
+    const j = cell[f];
+    const at = base + j;
+    const amount = field[at];
+    if (amount < UNDIVIDED) share[f] = p < 0.5 ? 0 : 1;
+    else if (j > top && j < bottom) {
+      const here = amount * dilution[j];
+      const above = field[at - 1] * dilution[j - 1];
+      const below = field[at + 1] * dilution[j + 1];
+      const rise = (below - here) * (here - above);
+      if (rise > 0) share[f] = p + (rise / ((below - above) * here)) * (p * p - p);
     }
-  }
-  for (let i = n - 1; i >= 0; i--) {
-    const speed = -up_ms[i];
-    if (speed <= 0) continue;
-    const top = i * dz;
-    const floor = i === n - 1 ? bottom : top + dz;
-    to_m[i] = i === n - 1 ? floor + speed * dt_s : up_ms[i + 1] < 0 ? from_m[i + 1] : floor;
-    let left = dt_s - (floor - top) / speed;
-    if (left <= 0) {
-      from_m[i] = top + speed * dt_s;
-      continue;
-    }
-    let j = i + 1;
-    let at = floor;
-    while (j < n && left > 0 && up_ms[j] < 0) {
-      const end = j === n - 1 ? bottom : (j + 1) * dz;
-      const need = (at - end) / up_ms[j];
-      at = need >= left ? at - up_ms[j] * left : end;
-      left -= need;
-      j++;
-    }
-    from_m[i] = j >= n && left > 0 ? at - up_ms[n - 1] * left : at;
   }
 }
 
-/** Relative slope of the amount per metre within each cell, van Leer's limited: no new highs or lows, nothing below zero. */
-function setSlopes(column: Column, field: Float64Array, base: number, slope: Float64Array): void {
-  const last = column.cells - 1;
-  slope[0] = 0;
-  slope[last] = 0;
-  // The last cell's length differs: its amount is brought to that of a whole cell.
-  const lastScale = column.dz_m / (column.bottom_m - last * column.dz_m);
-  for (let i = 1; i < last; i++) {
-    const here = field[base + i];
-    const above = field[base + i - 1];
-    const below = i + 1 === last ? field[base + last] * lastScale : field[base + i + 1];
-    const rise = (below - here) * (here - above);
-    slope[i] = rise > 0 && here > 0 ? (2 * rise) / ((below - above) * here) : 0;
-  }
-}
-
-/** Lays all carried cells back onto the grid. */
-function layCells(
-  column: Column,
+/**
+ * Lays out anew the cells lo to hi-1 of a field (and, in the same shares, of its moment) from the faces lo to hi in work.
+ * first and last: the cells that held matter. What lay above the uppermost face of an open column, or below the lowest, is set in
+ * work.ends. The shares of a cell add up to 1, so nothing is lost.
+ */
+export function gather(
   field: Float64Array,
-  moment: Float64Array | null,
   base: number,
+  moment: Float64Array,
+  momentBase: number,
+  column: Column,
+  first: number,
+  last: number,
+  lo: number,
+  hi: number,
   work: FieldWork,
 ): void {
-  for (let i = 0; i < column.cells; i++) {
-    const amount = field[base + i];
-    if (amount > 0) lay(column, amount, moment === null ? 0 : moment[base + i], i, work);
-  }
-}
-
-/** Lays one amount that spans from_m[i] to to_m[i]; slope is relative, positive where it thickens downwards. */
-function lay(column: Column, amount: number, moment: number, i: number, work: FieldWork): void {
-  const { ends } = work;
-  const n = column.cells;
-  const dz = column.dz_m;
-  const bottom = column.bottom_m;
-  const from = work.from_m[i];
-  const to = work.to_m[i];
-  const span = to - from;
-  if (span < POINT_m || amount < UNDIVIDED) {
-    const at = (from + to) / 2;
-    if (at < 0) {
-      ends[TOP] += amount;
-      ends[TOP_MOMENT] += moment;
-    } else if (at > bottom) {
-      ends[BOTTOM] += amount;
-      ends[BOTTOM_MOMENT] += moment;
-    } else {
-      const j = Math.min(n - 1, Math.floor(at / dz));
-      work.amount[j] += amount;
-      work.moment[j] += moment;
-    }
-    return;
-  }
-  const half = 0.5 * work.slope[i];
+  const { cell, share, ends, amount: laid, moment: laidMoment } = work;
+  const open = lo === column.to && column.to_m === 0;
+  // Below the lowest face that is traced everything belongs to the last cell, unless that face is the bottom itself.
+  const traced = hi === column.cells ? hi : hi - 1;
+  setShares(field, base, column, open ? lo : lo + 1, traced, work);
+  let j = first;
   let done = 0;
-  let j = 0;
-  if (from < 0) {
-    const place = Math.min(1, -from / span);
-    done = place + half * (place * place - place);
-    ends[TOP] += amount * done;
-    ends[TOP_MOMENT] += moment * done;
-    if (place === 1) return;
-  } else {
-    j = from >= bottom ? n : Math.min(n - 1, Math.floor(from / dz));
-  }
-  for (; j < n; j++) {
-    const floor = j === n - 1 ? bottom : (j + 1) * dz;
-    if (to <= floor) {
-      work.amount[j] += amount * (1 - done);
-      work.moment[j] += moment * (1 - done);
-      return;
+  let rest = field[base + j];
+  let restMoment = moment[momentBase + j];
+  ends[TOP] = 0;
+  ends[TOP_MOMENT] = 0;
+  for (let f = open ? lo : lo + 1; f <= traced; f++) {
+    const to = cell[f];
+    let sum = 0;
+    let momentSum = 0;
+    while (j < to && j <= last) {
+      sum += rest;
+      momentSum += restMoment;
+      j++;
+      done = 0;
+      rest = j <= last ? field[base + j] : 0;
+      restMoment = j <= last ? moment[momentBase + j] : 0;
     }
-    const place = Math.max(0, (floor - from) / span);
-    const next = place + half * (place * place - place);
-    work.amount[j] += amount * (next - done);
-    work.moment[j] += moment * (next - done);
-    done = next;
+    if (j === to && share[f] > done) {
+      const amount = done === 0 ? rest : j <= last ? field[base + j] : 0;
+      const origin = done === 0 ? restMoment : j <= last ? moment[momentBase + j] : 0;
+      const taken = share[f] - done;
+      done = share[f];
+      sum += amount * taken;
+      momentSum += origin * taken;
+      rest = amount * (1 - done);
+      restMoment = origin * (1 - done);
+    }
+    if (f > lo) {
+      laid[f - 1] = sum;
+      laidMoment[f - 1] = momentSum;
+    } else {
+      ends[TOP] = sum;
+      ends[TOP_MOMENT] = momentSum;
+    }
   }
-  ends[BOTTOM] += amount * (1 - done);
-  ends[BOTTOM_MOMENT] += moment * (1 - done);
-}
-
-/** Lays what entered: it fills the gap that the matter above the face left on its way up; one that is not carried up goes into the cell below the face. */
-function layEntry(column: Column, up_ms: Float64Array, entry: Entry, work: FieldWork): void {
-  const n = column.cells;
-  const face = Math.min(n, Math.max(0, entry.face));
-  if (face > 0 && up_ms[face - 1] > 0) {
-    work.from_m[n] = work.to_m[face - 1];
-    work.to_m[n] = face === n ? column.bottom_m : face * column.dz_m;
-    work.slope[n] = 0;
-    lay(column, entry.amount, entry.moment, n, work);
-    return;
+  for (j++; j <= last; j++) {
+    rest += field[base + j];
+    restMoment += moment[momentBase + j];
   }
-  const i = Math.min(n - 1, face);
-  work.amount[i] += entry.amount;
-  work.moment[i] += entry.moment;
+  if (traced < hi) {
+    laid[traced] = rest;
+    laidMoment[traced] = restMoment;
+  }
+  ends[BOTTOM] = traced < hi ? 0 : rest;
+  ends[BOTTOM_MOMENT] = traced < hi ? 0 : restMoment;
+  for (let i = first; i < lo; i++) {
+    field[base + i] = 0;
+    moment[momentBase + i] = 0;
+  }
+  for (let i = lo; i < hi; i++) {
+    field[base + i] = laid[i];
+    moment[momentBase + i] = laidMoment[i];
+  }
 }
 
 /**
- * Carries field (and, in the same shares, moment) of the cells base .. base + column.cells - 1 over dt_s at the cells' upward
- * speeds, m/s, and brings entry in. Cells are carried by their edges and laid back onto the grid, so what leaves one cell
- * arrives in another to the last bit of rounding; what leaves the column is set in work.ends.
+ * Adds what entered at the bit: it fills the gap that the matter above left on its way up, evenly in time. What does not
+ * rise goes into the cell below. work.way must be set above the face.
+ */
+function addEntry(
+  field: Float64Array,
+  base: number,
+  moment: Float64Array,
+  column: Column,
+  entry: Entry,
+  work: FieldWork,
+): void {
+  const { way, ends } = work;
+  const face = Math.min(column.cells, Math.max(column.to, entry.face));
+  const rises = face > column.from && way[face - 1] > 0;
+  const up = rises ? entry.amount * entry.up_frac : 0;
+  const upMoment = rises ? entry.moment * entry.up_frac : 0;
+  const below = base + Math.min(column.cells - 1, face);
+  field[below] += entry.amount - up;
+  moment[below] += entry.moment - upMoment;
+  if (!(up > 0)) return;
+  // Time of the tick left at each face on the way up: the share of the entry that gets there.
+  let left = 1;
+  let i = face - 1;
+  for (; i >= column.from && way[i] > 0 && left > 0; i--) {
+    const next = Math.max(0, left - 1 / way[i]);
+    field[base + i] += up * (left - next);
+    moment[base + i] += upMoment * (left - next);
+    left = next;
+  }
+  if (left <= 0) return;
+  if (i < column.from && column.to_m === 0) {
+    ends[TOP] += up * left;
+    ends[TOP_MOMENT] += upMoment * left;
+  } else {
+    field[base + Math.max(i + 1, column.to)] += up * left;
+    moment[base + Math.max(i + 1, column.to)] += upMoment * left;
+  }
+}
+
+/**
+ * Carries a field (and, in the same shares, its moment) over the tick and brings entry in. way: upward way of each cell's matter,
+ * in heights of a whole cell, from column.from on. first and last: the cells outside which the field is empty. reach: no
+ * matter goes further than so many cells. work.dilution must be set. What leaves the column is set in work.ends.
  * Source of the method: conservative semi-Lagrangian remapping with van Leer's limited slopes (van Leer 1977).
  */
 export function carryField(
   field: Float64Array,
-  moment: Float64Array | null,
+  moment: Float64Array,
   base: number,
   column: Column,
-  up_ms: Float64Array,
-  dt_s: number,
+  way: Float64Array,
   entry: Entry,
   work: FieldWork,
+  first = column.from,
+  last = column.cells - 1,
+  reach = column.cells,
 ): void {
-  const n = column.cells;
-  work.ends.fill(0);
-  for (let i = 0; i < n; i++) {
-    work.amount[i] = 0;
-    work.moment[i] = 0;
-  }
-  carryEdges(column, up_ms, dt_s, work);
-  setSlopes(column, field, base, work.slope);
-  layCells(column, field, moment, base, work);
-  if (entry.amount > 0) layEntry(column, up_ms, entry, work);
-  for (let i = 0; i < n; i++) {
-    field[base + i] = work.amount[i];
-    if (moment !== null) moment[base + i] = work.moment[i];
-  }
+  const lo = Math.max(column.to, first - reach);
+  const hi = Math.max(lo + 1, Math.min(column.cells, last + 1 + reach));
+  traceFaces(column, way, first, last, lo, hi, work);
+  gather(field, base, moment, base, column, first, last, lo, hi, work);
+  if (entry.amount > 0) addEntry(field, base, moment, column, entry, work);
 }

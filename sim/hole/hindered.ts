@@ -28,12 +28,14 @@ export function hinderedInto(out: Float64Array, base: number, solids_frac: numbe
   }
 }
 
+/** Place of an exponent m, 2 to 5, among the powers of hinderedInto. Worked value: 2.75 -> 1.5. */
+export const hinderedPlace = (exponent: number): number => (exponent - FIRST) / STEP;
+
 /**
  * (1-c)^m, the share of its lone speed that a grain keeps, from the powers of hinderedInto at base, straight between halves of m
- * (within .5 % to c .3). exponent m: 2 to 5. Source: Richardson & Zaki 1954. Worked value: c .1, m 2.39 -> .7774.
+ * (within .5 % to c .3). place: that of m, 0 to 6. Source: Richardson & Zaki 1954. Worked value: c .1, m 2.39 -> .7774.
  */
-export function hinderedShare(powers: Float64Array, base: number, exponent: number): number {
-  const place = (exponent - FIRST) / STEP;
-  const i = Math.min(HINDERED_COUNT - 2, Math.max(0, Math.floor(place)));
+export function hinderedShare(powers: Float64Array, base: number, place: number): number {
+  const i = place < HINDERED_COUNT - 2 ? Math.floor(place) : HINDERED_COUNT - 2;
   return powers[base + i] + (place - i) * (powers[base + i + 1] - powers[base + i]);
 }

@@ -104,9 +104,13 @@ export function holeVolume_m3(hole: HoleState): number {
 /** Cross-section that the stem takes up, m2: its bore is not part of the hole. */
 export const steelArea_m2 = (stem: StemPlace): number => (Math.PI / 4) * stem.rodOutside_m * stem.rodOutside_m;
 
-/** Room for fluid and grains in the hole outside the stem, m3. */
+/** Room for fluid and grains in the hole outside the stem, m3. A cell that has closed on the stem has none. */
 export function holeCapacity_m3(hole: HoleState, stem: StemPlace): number {
-  return holeVolume_m3(hole) - steelArea_m2(stem) * Math.max(0, Math.min(stem.bit_m, hole.depth_m));
+  let capacity = 0;
+  for (let i = 0; i < hole.cells && i * hole.dz_m < hole.depth_m; i++) {
+    capacity += cellVolume_m3(hole, i, Math.min((i + 1) * hole.dz_m, hole.depth_m), stem);
+  }
+  return capacity;
 }
 
 /** Water and grains that the hole holds, bed included, m3. */
@@ -133,11 +137,11 @@ export function fluidLevel_m(hole: HoleState, stem: StemPlace): number {
   return hole.depth_m;
 }
 
-/** Room of cell i down to bottom_m, outside the stem, m3. */
+/** Room of cell i down to bottom_m, outside the stem, m3; none where the wall has closed on the stem. */
 export function cellVolume_m3(hole: HoleState, i: number, bottom_m: number, stem: StemPlace): number {
   const top_m = i * hole.dz_m;
   const steel_m = Math.min(bottom_m, Math.max(top_m, stem.bit_m)) - top_m;
-  return Math.PI * hole.radius_m[i] * hole.radius_m[i] * (bottom_m - top_m) - steelArea_m2(stem) * steel_m;
+  return Math.max(0, Math.PI * hole.radius_m[i] * hole.radius_m[i] * (bottom_m - top_m) - steelArea_m2(stem) * steel_m);
 }
 
 /** Volume of the bed with its pores, m3. */
@@ -163,7 +167,7 @@ export function bedHeight_m(hole: HoleState, stem: StemPlace): number {
     if (left_m3 <= open_m2 * below_m) return hole.depth_m - at_m + left_m3 / open_m2;
     left_m3 -= open_m2 * below_m;
     at_m -= below_m;
-    const ring_m2 = open_m2 - steel_m2;
+    const ring_m2 = Math.max(0, open_m2 - steel_m2);
     const above_m = at_m - top_m;
     if (left_m3 <= ring_m2 * above_m) return hole.depth_m - at_m + left_m3 / ring_m2;
     left_m3 -= ring_m2 * above_m;

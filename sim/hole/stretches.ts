@@ -2,8 +2,8 @@
 import { createMakeup, makeupInto } from '../fluid/makeup';
 import { rheologyOf } from '../fluid/rheology';
 import { BENTONITE, SALT, SOAKED, SWELLING } from '../fluid/substances';
-import { CLASS_COUNT, CLAY_CLASS, FINE_CLASS_COUNT } from '../materials/sizes';
-import { HINDERED_COUNT, hinderedInto, hinderedShare } from './hindered';
+import { CLASS_COUNT, CLAY_CLASS } from '../materials/sizes';
+import { HINDERED_COUNT, hinderedInto, hinderedPlace, hinderedShare } from './hindered';
 import type { HoleState } from './hole';
 import { suspensionDensity_kgm3 } from './load';
 import { slipInto } from './slip';
@@ -15,13 +15,15 @@ const MOST_CROWDED_frac = 0.6;
 // Fluid of one stretch: scratch of one reading.
 const makeup = createMakeup();
 
-/** Fills slip and hindering exponent of every stretch from the fluid in it; work.volume_m3 and solids_frac must be set. */
+/** Fills slip and hindering exponent of every stretch from the fluid in it; volume_m3, solids_frac, grains_m3 and fines_m3 must be set. */
 export function readStretches(hole: HoleState, work: HoleWork, temperature_C: number, ambient_1s: number): void {
-  const n = hole.used;
+  const { from } = work.column;
+  const n = hole.used - from;
   const stretches = Math.min(STRETCHES, n);
+  work.stretches = stretches;
   for (let s = 0; s < stretches; s++) {
-    const first = Math.floor((s * n) / stretches);
-    const end = Math.floor(((s + 1) * n) / stretches);
+    const first = from + Math.floor((s * n) / stretches);
+    const end = from + Math.floor(((s + 1) * n) / stretches);
     let room = 0;
     let grains = 0;
     let fines = 0;
@@ -32,25 +34,18 @@ export function readStretches(hole: HoleState, work: HoleWork, temperature_C: nu
     let salt_kg = 0;
     for (let i = first; i < end; i++) {
       room += work.volume_m3[i];
-      grains += work.solids_frac[i] * work.volume_m3[i];
+      grains += work.grains_m3[i];
+      fines += work.fines_m3[i];
+      clay += hole.solids_m3[CLAY_CLASS * hole.cells + i];
       soaked_kg += hole.dissolved_kg[SOAKED * hole.cells + i];
       bentonite_kg += hole.dissolved_kg[BENTONITE * hole.cells + i];
       swelling_kg += hole.dissolved_kg[SWELLING * hole.cells + i];
       salt_kg += hole.dissolved_kg[SALT * hole.cells + i];
-      for (let k = 0; k < FINE_CLASS_COUNT; k++) fines += hole.solids_m3[k * hole.cells + i];
-      clay += hole.solids_m3[CLAY_CLASS * hole.cells + i];
     }
-    const fines_frac = room > 0 ? fines / room : 0;
-    makeupInto(
-      makeup,
-      soaked_kg,
-      bentonite_kg,
-      swelling_kg,
-      salt_kg,
-      room - grains,
-      fines_frac,
-      room > 0 ? clay / room : 0,
-    );
+    const water = room - grains;
+    const fines_frac = room > 0 ? Math.min(1, fines / room) : 0;
+    const clay_frac = room > 0 ? Math.min(1, clay / room) : 0;
+    makeupInto(makeup, soaked_kg, bentonite_kg, swelling_kg, salt_kg, water, fines_frac, clay_frac);
     rheologyOf(work.rheology, makeup, temperature_C);
     // A grain falls through the fluid with the fines in it; coarser neighbours hinder it instead.
     const density_kgm3 = suspensionDensity_kgm3(fines_frac, makeup.bentonite_gL, makeup.salt_gL);
@@ -63,24 +58,29 @@ export function readStretches(hole: HoleState, work: HoleWork, temperature_C: nu
   }
   for (let i = 0; i < n; i++) {
     const place = ((i + 0.5) * stretches) / n - 0.5;
-    work.stretchPlace[i] = place <= 0 ? 0 : place >= stretches - 1 ? stretches - 1 : place;
-    hinderedInto(work.powers, i * HINDERED_COUNT, Math.min(MOST_CROWDED_frac, work.solids_frac[i]));
+    work.stretchPlace[from + i] = place <= 0 ? 0 : place >= stretches - 1 ? stretches - 1 : place;
+    hinderedInto(work.powers, (from + i) * HINDERED_COUNT, Math.min(MOST_CROWDED_frac, work.solids_frac[from + i]));
   }
 }
 
-/** Upward speed of class k in every cell, m/s, into work.up_ms: flux of the mixture less the hindered slip. */
-export function classSpeeds(hole: HoleState, work: HoleWork, k: number): void {
-  const last = Math.min(STRETCHES, hole.used) - 1;
-  for (let i = 0; i < hole.used; i++) {
-    const place = work.stretchPlace[i];
-    const above = Math.min(last, Math.floor(place));
-    const below = Math.min(last, above + 1);
-    const share = place - above;
+/** Upward way of class k in the tick in the cells lo to hi-1, in heights of a whole cell, into work.up: the mixture's less the hindered slip. */
+export function classWays(work: HoleWork, k: number, perCell: number, lo: number, hi: number): void {
+  const { up, flow, powers, stretchPlace, slip_ms, hinder } = work;
+  const last = work.stretches - 1;
+  let i = Math.max(lo, work.column.from);
+  while (i < hi) {
+    const above = Math.min(last, Math.floor(stretchPlace[i]));
     const a = above * CLASS_COUNT + k;
-    const b = below * CLASS_COUNT + k;
-    const slip_ms = work.slip_ms[a] + share * (work.slip_ms[b] - work.slip_ms[a]);
-    const hinder = work.hinder[a] + share * (work.hinder[b] - work.hinder[a]);
-    const kept = work.solids_frac[i] > 0 ? hinderedShare(work.powers, i * HINDERED_COUNT, hinder) : 1;
-    work.up_ms[i] = work.flux_ms[i] - slip_ms * kept;
+    const b = Math.min(last, above + 1) * CLASS_COUNT + k;
+    const slip = slip_ms[a] * perCell;
+    const slipRise = slip_ms[b] * perCell - slip;
+    const power = hinderedPlace(hinder[a]);
+    const powerRise = hinderedPlace(hinder[b]) - power;
+    for (; i < hi; i++) {
+      const share = stretchPlace[i] - above;
+      if (share >= 1 && above < last) break;
+      const kept = hinderedShare(powers, i * HINDERED_COUNT, power + share * powerRise);
+      up[i] = flow[i] - (slip + share * slipRise) * kept;
+    }
   }
 }

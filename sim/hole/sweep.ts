@@ -1,17 +1,27 @@
-// One second in the hole, in this order: what comes in at the bit, transport, settling, bed, mouth.
-import { SUBSTANCE_COUNT } from '../fluid/substances';
+// One second in the hole, in this order: what passes to and from the ground, transport, mouth, settling, bed.
 import { CLASS_COUNT } from '../materials/sizes';
 import { pickUpBed } from './bed';
 import { clipToPacked, fitCells } from './cells';
+import {
+  capacityOf_m3,
+  countGrains,
+  findSurface,
+  firstPresent,
+  foldTop,
+  grainsOf_m3,
+  lastPresent,
+  readRoom,
+} from './column';
+import { leaveFines, lowerExchange, readExchange, setFlow, type ExchangeInput } from './exchange';
 import { BOTTOM, BOTTOM_MOMENT, TOP, TOP_MOMENT, carryField } from './field';
-import { cellVolume_m3, holeCapacity_m3, holeContent_m3, steelArea_m2, type HoleState, type StemPlace } from './hole';
+import type { HoleState, StemPlace } from './hole';
 import type { MouthFlux } from './mouth';
 import { emptyParcel, parcelVolume_m3, type Parcel } from './parcel';
-import { cellBottom_m } from './read';
-import { classSpeeds, readStretches } from './stretches';
-import { STRETCHES, type HoleWork } from './work';
+import { carryDissolved } from './solute';
+import { classWays, readStretches } from './stretches';
+import type { HoleWork } from './work';
 
-export interface SweepInput {
+export interface SweepInput extends ExchangeInput {
   /** Length of the tick, s. */
   dt_s: number;
   /** Depth of the bit at the end of this tick, m. */
@@ -24,88 +34,71 @@ export interface SweepInput {
   ambient_1s: number;
 }
 
-/** Flows below this volume in a tick are rounding, m3. */
+/** Volumes below this in a tick are rounding, m3. */
 const NO_FLOW_m3 = 1e-15;
 
 const place: StemPlace = { bit_m: 0, rodOutside_m: 0 };
 
-/** Sets room, load and flux of every cell; returns the index of the face at the bit. */
-function readColumn(hole: HoleState, work: HoleWork, up_m3s: number): number {
-  const { column } = work;
-  const steel_m2 = steelArea_m2(place);
-  let bitFace = 0;
-  for (let i = 0; i < hole.used; i++) {
-    const top_m = i * hole.dz_m;
-    const bottom_m = cellBottom_m(hole, i, column.bottom_m);
-    const volume_m3 = cellVolume_m3(hole, i, bottom_m, place);
-    let grains_m3 = 0;
-    for (let k = 0; k < CLASS_COUNT; k++) grains_m3 += hole.solids_m3[k * hole.cells + i];
-    work.volume_m3[i] = volume_m3;
-    work.solids_frac[i] = volume_m3 > 0 ? grains_m3 / volume_m3 : 0;
-    const inRing = (top_m + bottom_m) / 2 < place.bit_m;
-    if (inRing) bitFace = i + 1;
-    work.flux_ms[i] = inRing ? up_m3s / (Math.PI * hole.radius_m[i] * hole.radius_m[i] - steel_m2) : 0;
+/** Load of every cell and what its matter is diluted in; fromTop_m3: what the column's first cell holds. */
+function readLoad(work: HoleWork, fromTop_m3: number): void {
+  const { column, volume_m3, grains_m3, solids_frac } = work;
+  const { dilution } = work.field;
+  for (let i = column.from; i < column.cells; i++) {
+    const held_m3 = i === column.from ? fromTop_m3 : volume_m3[i];
+    dilution[i] = held_m3 > 0 ? 1 / held_m3 : 0;
+    solids_frac[i] = grains_m3[i] * dilution[i];
   }
-  return bitFace;
 }
 
-/** Carries all classes; what reaches the bottom joins the bed. Leaves in work.water_ms the counterflow of the grains. */
+/** The longest fall of a class in the tick in any stretch, in heights of a cell. */
+function longestFall(work: HoleWork, k: number, perCell: number): number {
+  let slip_ms = 0;
+  for (let s = 0; s < work.stretches; s++) slip_ms = Math.max(slip_ms, work.slip_ms[s * CLASS_COUNT + k]);
+  return slip_ms * perCell;
+}
+
+/** Carries all classes; what reaches the bottom joins the bed, what reaches the mouth is noted in work. */
 function carryClasses(hole: HoleState, work: HoleWork, input: SweepInput): void {
-  const { column, entry, field, up_ms, water_ms } = work;
-  for (let i = 0; i < hole.used; i++) water_ms[i] = work.flux_ms[i];
+  const { column, entry, field } = work;
+  const { solids_m3, moment_m4 } = hole;
+  const { from, cells: n } = column;
+  const perCell = input.dt_s / hole.dz_m;
   for (let k = 0; k < CLASS_COUNT; k++) {
     const base = k * hole.cells;
     work.mouth_m3[k] = 0;
     work.mouthMoment_m4[k] = 0;
-    let present = input.inflow.solids_m3[k];
-    for (let i = 0; i < hole.used; i++) present += hole.solids_m3[base + i];
-    if (present <= 0) continue;
-    classSpeeds(hole, work, k);
-    for (let i = 0; i < hole.used; i++) {
-      if (work.volume_m3[i] > 0) water_ms[i] -= (hole.solids_m3[base + i] / work.volume_m3[i]) * up_ms[i];
-    }
     entry.amount = input.inflow.solids_m3[k];
     entry.moment = input.inflow.moment_m4[k];
-    carryField(hole.solids_m3, hole.moment_m4, base, column, up_ms, input.dt_s, entry, field);
+    let first = firstPresent(solids_m3, base, n);
+    let last = lastPresent(solids_m3, base, n);
+    if (last < 0 && entry.amount <= 0) continue;
+    if (first < from && last >= 0) {
+      foldTop(solids_m3, base, column, first);
+      foldTop(moment_m4, base, column, first);
+    }
+    if (entry.amount > 0) {
+      const bitCell = Math.min(n, entry.face) - 1;
+      first = Math.min(first, bitCell);
+      last = Math.max(last, bitCell);
+    }
+    first = Math.max(from, first);
+    last = Math.max(from, last);
+    const reach = Math.ceil(Math.min(n, work.longest + longestFall(work, k, perCell))) + 1;
+    classWays(work, k, perCell, first - reach - 1, Math.min(n, last + 1 + reach));
+    carryField(solids_m3, moment_m4, base, column, work.up, entry, field, first, last, reach);
     hole.bed_m3[k] += field.ends[BOTTOM];
     hole.bedMoment_m4[k] += field.ends[BOTTOM_MOMENT];
     work.mouth_m3[k] = field.ends[TOP];
     work.mouthMoment_m4[k] = field.ends[TOP_MOMENT];
   }
-  for (let i = 0; i < hole.used; i++) water_ms[i] /= Math.max(0.1, 1 - work.solids_frac[i]);
 }
 
-/** Carries one substance with the water; the share `out_frac` of what reaches the mouth leaves, the rest stays. Returns what leaves. */
-function carryDissolved(
-  hole: HoleState,
-  work: HoleWork,
-  s: number,
-  inflow: number,
-  dt_s: number,
-  out_frac: number,
-): number {
-  const { dissolved_kg } = hole;
-  const base = s * hole.cells;
-  let present = inflow;
-  for (let i = 0; i < hole.used; i++) present += dissolved_kg[base + i];
-  if (present <= 0) return 0;
-  const { entry } = work;
-  const { ends } = work.field;
-  entry.amount = inflow;
-  entry.moment = 0;
-  carryField(dissolved_kg, null, base, work.column, work.water_ms, dt_s, entry, work.field);
-  const out = ends[TOP] * out_frac;
-  dissolved_kg[base] += ends[TOP] - out;
-  dissolved_kg[base + hole.used - 1] += ends[BOTTOM];
-  return out;
-}
-
-/** Lets the share out_frac of the grains at the mouth over the sill, no more than room_m3 in all; the rest stays in the top cell. Returns their volume. */
-function passGrains(hole: HoleState, work: HoleWork, out_frac: number, room_m3: number, mouth: MouthFlux): number {
+/** Lets the grains at the mouth over the sill, no more than room_m3 in all; the rest stays in the top cell. Returns their volume. */
+function passGrains(hole: HoleState, work: HoleWork, room_m3: number, mouth: MouthFlux): number {
   let arrived_m3 = 0;
   for (let k = 0; k < CLASS_COUNT; k++) arrived_m3 += work.mouth_m3[k];
   if (arrived_m3 <= 0) return 0;
-  const share = arrived_m3 * out_frac > room_m3 ? room_m3 / arrived_m3 : out_frac;
+  const share = arrived_m3 > room_m3 ? room_m3 / arrived_m3 : 1;
   let passed_m3 = 0;
   for (let k = 0; k < CLASS_COUNT; k++) {
     mouth.solids_m3[k] = work.mouth_m3[k] * share;
@@ -118,45 +111,71 @@ function passGrains(hole: HoleState, work: HoleWork, out_frac: number, room_m3: 
 }
 
 /**
- * Carries the hole one tick on; mouth is set to what left over the sill. What the hole can hold less what it holds is missing
- * at the top: the returns fill that before anything flows over. Steel that goes down pushes fluid up, steel that comes up
+ * Carries the hole one tick on; mouth is set to what left over the sill, work.left to what went into the ground, work.came to
+ * the ground water that came in. The hole holds what it held, takes in and does not lose; what it could hold beyond that is
+ * missing at the top. Returns fill that before anything flows over. Steel that goes down pushes fluid up, steel that comes up
  * leaves room; both act through the same balance.
  */
 export function sweepHole(hole: HoleState, work: HoleWork, input: SweepInput, mouth: MouthFlux): void {
   emptyParcel(mouth);
   place.bit_m = input.bit_m;
   place.rodOutside_m = input.rodOutside_m;
+  const { inflow } = input;
   const { column, entry } = work;
   column.bottom_m = fitCells(hole, place);
   column.cells = hole.used;
-  const capacity_m3 = holeCapacity_m3(hole, place);
-  const surplus_m3 = holeContent_m3(hole) + parcelVolume_m3(input.inflow) - capacity_m3;
+  readRoom(hole, work, place, 0);
+  countGrains(hole, work, 0);
+  const capacity_m3 = capacityOf_m3(hole, work, place);
+  const content_m3 = hole.water_m3 + grainsOf_m3(hole, work);
+  const lost_m3 = readExchange(hole, work, input, inflow);
+  const entered_m3 = parcelVolume_m3(inflow);
+  const surplus_m3 = content_m3 + entered_m3 - lost_m3 - capacity_m3;
   const out_m3 = surplus_m3 > NO_FLOW_m3 ? surplus_m3 : 0;
-  let up_m3 = surplus_m3 + hole.shortfall_m3;
-  if (Math.abs(up_m3) < NO_FLOW_m3) up_m3 = 0;
-  const out_frac = up_m3 > 0 ? Math.min(1, out_m3 / up_m3) : 0;
-  const bitFace = readColumn(hole, work, up_m3 / input.dt_s);
-  entry.face = bitFace;
+  // What steel, cutting and the wall have displaced since the last tick acts at the bit.
+  let moved_m3 = content_m3 - (capacity_m3 - hole.shortfall_m3);
+  if (Math.abs(moved_m3) < NO_FLOW_m3) moved_m3 = 0;
+  const fromTop_m3 = findSurface(work, hole.shortfall_m3, false);
+  const toTop_m3 = findSurface(work, Math.max(0, -surplus_m3), true);
+  if (work.exchanges) lowerExchange(work);
+  readLoad(work, fromTop_m3);
+  entry.face = work.bitFace;
+  entry.up_frac = setFlow(work, entered_m3 + moved_m3, fromTop_m3, toTop_m3, input.dt_s);
   readStretches(hole, work, input.temperature_C, input.ambient_1s);
+  for (let i = column.from; i < hole.used; i++) {
+    const held_m3 = i === column.from ? fromTop_m3 : work.volume_m3[i];
+    work.waterBefore_m3[i] = Math.max(0, held_m3 - work.grains_m3[i]);
+  }
 
   carryClasses(hole, work, input);
-  const grainsOut_m3 = passGrains(hole, work, out_frac, out_m3, mouth);
-  for (let s = 0; s < SUBSTANCE_COUNT; s++) {
-    mouth.dissolved_kg[s] = carryDissolved(hole, work, s, input.inflow.dissolved_kg[s], input.dt_s, out_frac);
+  const grainsOut_m3 = passGrains(hole, work, out_m3, mouth);
+  countGrains(hole, work, 0);
+  if (work.exchanges) leaveFines(hole, work, input, toTop_m3);
+  for (let i = column.to; i < hole.used; i++) {
+    const held_m3 = i === column.to ? toTop_m3 : work.volume_m3[i];
+    work.waterAfter_m3[i] = Math.max(0, held_m3 - work.grains_m3[i]);
   }
   mouth.water_m3 = out_m3 - grainsOut_m3;
-  hole.water_m3 += input.inflow.water_m3 - mouth.water_m3;
+  carryDissolved(hole, work, inflow, moved_m3, mouth);
+  if (work.exchanges) work.left.water_m3 = lost_m3 + work.came.water_m3 - parcelVolume_m3(work.left);
+  hole.water_m3 += inflow.water_m3 + work.came.water_m3 - work.left.water_m3 - mouth.water_m3;
 
-  const last = Math.min(STRETCHES, hole.used) - 1;
-  for (let k = 0; k < CLASS_COUNT; k++) work.oneSlip_ms[k] = work.slip_ms[last * CLASS_COUNT + k];
-  const atBit = Math.min(hole.used, bitFace) - 1;
-  if (input.inflow.water_m3 > 0 && atBit >= 0) {
-    pickUpBed(hole, place, work.oneSlip_ms, work.flux_ms[atBit], input.dt_s);
-  }
+  for (let k = 0; k < CLASS_COUNT; k++) work.oneSlip_ms[k] = work.slip_ms[(work.stretches - 1) * CLASS_COUNT + k];
+  if (inflow.water_m3 > 0 && work.bitFace > 0) pickUpBed(hole, place, work.oneSlip_ms, work.pastBit_ms, input.dt_s);
+  settleDown(hole, work, Math.max(0, -surplus_m3));
+}
+
+/** Brings cells, packing and level into line with the bed as it lies now. Above the lowest cells nothing has changed since the count. */
+function settleDown(hole: HoleState, work: HoleWork, shortfall_m3: number): void {
+  const { column } = work;
+  const usedBefore = hole.used;
   column.bottom_m = fitCells(hole, place);
-  readColumn(hole, work, 0);
-  if (clipToPacked(hole, work.volume_m3)) fitCells(hole, place);
-  hole.shortfall_m3 = Math.max(0, capacity_m3 - holeContent_m3(hole));
+  column.cells = hole.used;
+  const changed = Math.max(0, Math.min(usedBefore, hole.used) - 1);
+  readRoom(hole, work, place, changed);
+  countGrains(hole, work, changed);
+  if (clipToPacked(hole, work, shortfall_m3)) fitCells(hole, place);
+  hole.shortfall_m3 = shortfall_m3;
 }
 
 export { createHoleWork, type HoleWork } from './work';

@@ -2,9 +2,10 @@
 import { CLASS_COUNT } from '../materials/sizes';
 import { createMakeup, type FluidMakeup } from '../fluid/makeup';
 import type { Rheology } from '../fluid/rheology';
-import { createFieldWork, type Column, type Entry, type FieldWork } from './field';
+import { createFieldWork, fullColumn, type Column, type Entry, type FieldWork } from './field';
 import { HINDERED_COUNT } from './hindered';
 import type { HoleState } from './hole';
+import { createParcel, type Parcel } from './parcel';
 
 /** The column is read in this many stretches of equal length, each with one fluid. ASSUMED: fine enough to follow a slug of thicker fluid up. */
 export const STRETCHES = 4;
@@ -29,12 +30,36 @@ export interface HoleWork extends HoleReading {
   entry: Entry;
   field: FieldWork;
   rheology: Rheology;
-  /** By cell: room, volume fraction of grains, flux of the mixture, speed of one field, speed of the water. */
+  /** Face at the bit, velocity just above it, the longest way of the mixture in the tick, in heights of a cell. */
+  bitFace: number;
+  pastBit_ms: number;
+  longest: number;
+  /** What went into the ground, and the ground water that came in, in this tick; whether anything did. */
+  left: Parcel;
+  came: Parcel;
+  exchanges: boolean;
+  /** By cell: room and free section; grains, and the fines among them. */
   volume_m3: Float64Array;
+  section_m2: Float64Array;
+  grains_m3: Float64Array;
+  fines_m3: Float64Array;
+  /** By cell: volume fraction of grains; upward way in the tick of the mixture and of one class, in heights of a whole cell. */
   solids_frac: Float64Array;
-  flux_ms: Float64Array;
-  up_ms: Float64Array;
-  water_ms: Float64Array;
+  flow: Float64Array;
+  up: Float64Array;
+  /** By cell: what leaves and comes in, the water in what leaves, salt that comes in, water before and after the tick. */
+  leave_m3: Float64Array;
+  enter_m3: Float64Array;
+  leaveWater_m3: Float64Array;
+  saltIn_kg: Float64Array;
+  waterBefore_m3: Float64Array;
+  waterAfter_m3: Float64Array;
+  /** By face: the share of what entered at the bit that lies above it, with its water. */
+  entered: Float64Array;
+  /** Zeros: what is dissolved has no origin to follow. */
+  noMoment: Float64Array;
+  /** Number of stretches in use. */
+  stretches: number;
   /** By cell: powers of the hindering (HINDERED_COUNT each), place among the stretches. */
   powers: Float64Array;
   stretchPlace: Float64Array;
@@ -50,6 +75,7 @@ export interface HoleWork extends HoleReading {
 
 export function createHoleWork(hole: HoleState): HoleWork {
   const { cells } = hole;
+  const byCell = (): Float64Array => new Float64Array(cells);
   return {
     ...createMakeup(),
     density_kgm3: 1000,
@@ -59,17 +85,34 @@ export function createHoleWork(hole: HoleState): HoleWork {
     bottomLoad_frac: 0,
     suspended_m3: 0,
     coarse_m3: 0,
-    column: { cells: 1, dz_m: hole.dz_m, bottom_m: hole.dz_m },
-    entry: { face: 0, amount: 0, moment: 0 },
+    column: fullColumn(1, hole.dz_m, hole.dz_m),
+    entry: { face: 0, amount: 0, moment: 0, up_frac: 1 },
     field: createFieldWork(cells),
     rheology: { K_Pasn: 1e-3, n_ratio: 1 },
-    volume_m3: new Float64Array(cells),
-    solids_frac: new Float64Array(cells),
-    flux_ms: new Float64Array(cells),
-    up_ms: new Float64Array(cells),
-    water_ms: new Float64Array(cells),
+    bitFace: 0,
+    pastBit_ms: 0,
+    longest: 0,
+    left: createParcel(),
+    came: createParcel(),
+    exchanges: false,
+    volume_m3: byCell(),
+    section_m2: byCell(),
+    grains_m3: byCell(),
+    fines_m3: byCell(),
+    solids_frac: byCell(),
+    flow: byCell(),
+    up: byCell(),
+    leave_m3: byCell(),
+    enter_m3: byCell(),
+    leaveWater_m3: byCell(),
+    saltIn_kg: byCell(),
+    waterBefore_m3: byCell(),
+    waterAfter_m3: byCell(),
+    entered: new Float64Array(cells + 1),
+    noMoment: byCell(),
+    stretches: 1,
     powers: new Float64Array(cells * HINDERED_COUNT),
-    stretchPlace: new Float64Array(cells),
+    stretchPlace: byCell(),
     slip_ms: new Float64Array(STRETCHES * CLASS_COUNT),
     hinder: new Float64Array(STRETCHES * CLASS_COUNT),
     oneSlip_ms: new Float64Array(CLASS_COUNT),

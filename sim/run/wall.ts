@@ -51,7 +51,7 @@ function stand(run: Run): void {
   input.balling_frac = stem.balling_frac;
   wallInto(hole, work.wallGround, work.wall, input);
   dropFallen(hole, work.wall.fallen, work.loss.level_m, work.fallen);
-  if (work.wall.fallen.any) countIn(state.boundary, work.fallen);
+  countIn(state.boundary, work.fallen);
 }
 
 /** Adds up what each cause took and tells when one begins: for the debrief and the instructor; a crew only sees the signs. */

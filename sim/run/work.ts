@@ -12,6 +12,7 @@ import { createMouth, type MouthFlux } from '../hole/mouth';
 import { createParcel, type Parcel } from '../hole/parcel';
 import type { StemReading } from '../hole/stemFill';
 import { createHoleWork, type HoleWork, type SweepInput } from '../hole/sweep';
+import { capture_frac } from '../hole/loss/cake';
 import { createLossWork, type LossInput, type LossWork } from '../hole/loss/work';
 import type { WallInput } from '../hole/wall/input';
 import { createWallWork, type WallWork } from '../hole/wall/work';
@@ -164,6 +165,10 @@ export function createWork(scenario: Scenario, hole: HoleState, holeNumber: numb
       temperature_C: kit.temperature_C,
       inflow: atBit,
       ambient_1s: 0,
+      leave_m3: loss.leave_m3,
+      // What the wall holds back of the fines stays in the hole: the little that the cake keeps is not taken off.
+      leaveFines_frac: wallGround.d15_mm.map((d15_mm) => 1 - capture_frac(d15_mm)),
+      saltIn_gL: wallGround.salt_gL,
     },
     signals: {
       priming: false,

@@ -54,7 +54,9 @@ function transportOf(cells: number): () => void {
   const work = createHoleWork(hole);
   const inflow = createParcel();
   const mouth = createParcel();
-  const input = { dt_s: 1, bit_m: depth_m, rodOutside_m: 0.0337, temperature_C: 25, inflow, ambient_1s: 30 };
+  const none = new Float64Array(cells);
+  const still = { leave_m3: none, leaveFines_frac: none, saltIn_gL: none };
+  const input = { dt_s: 1, bit_m: depth_m, rodOutside_m: 0.0337, temperature_C: 25, inflow, ambient_1s: 30, ...still };
   for (let i = 0; i < hole.used; i++) {
     for (let k = 0; k < CLASS_COUNT; k++) hole.solids_m3[k * hole.cells + i] = 1e-6;
     hole.dissolved_kg[SOAKED * hole.cells + i] = 2e-3;

@@ -119,6 +119,7 @@ describe('cuttings in the returns', () => {
       compute: () => {
         const hole = createHole({ dz_m: 0.25, maxDepth_m: 20, bit_m: 0.1, starter_m: 2 });
         const work = createHoleWork(hole);
+        const none = new Float64Array(hole.cells);
         const inflow = createParcel();
         const mouth = createParcel();
         const cut = createParcel();
@@ -136,6 +137,9 @@ describe('cuttings in the returns', () => {
             temperature_C: 20,
             inflow,
             ambient_1s: 30,
+            leave_m3: none,
+            leaveFines_frac: none,
+            saltIn_gL: none,
           };
           sweepHole(hole, work, input, mouth);
           if (t >= 540) grains_m3 += parcelVolume_m3(mouth) - mouth.water_m3;

@@ -3,7 +3,7 @@ import { describe } from 'vitest';
 import type { Rheology } from '../../sim/fluid/rheology';
 import { dragCoefficient, dragLawOf } from '../../sim/hole/drag';
 import { grainReynolds, terminalVelocity_ms } from '../../sim/hole/fall';
-import { HINDERED_COUNT, hinderedExponent, hinderedInto, hinderedShare } from '../../sim/hole/hindered';
+import { HINDERED_COUNT, hinderedExponent, hinderedInto, hinderedPlace, hinderedShare } from '../../sim/hole/hindered';
 import { slipInto } from '../../sim/hole/slip';
 import { CLASS_COUNT } from '../../sim/materials/sizes';
 import { row } from './row';
@@ -186,7 +186,7 @@ describe('crowded grains', () => {
   const share = (solids_frac: number, exponent: number): number => {
     const powers = new Float64Array(HINDERED_COUNT);
     hinderedInto(powers, 0, solids_frac);
-    return hinderedShare(powers, 0, exponent);
+    return hinderedShare(powers, 0, hinderedPlace(exponent));
   };
   row({
     id: 'RZ-1',

@@ -8,11 +8,15 @@ import {
   TOP_MOMENT,
   carryField,
   createFieldWork,
-  type Column,
+  fullColumn,
 } from '../../../sim/hole/field';
 
 const CELLS = 40;
-const NO_ENTRY = { face: 0, amount: 0, moment: 0 };
+const NO_ENTRY = { face: 0, amount: 0, moment: 0, up_frac: 1 };
+/** Ways in heights of a cell from speeds, m/s, over a time. */
+const ways = (up_ms: ArrayLike<number>, time_s: number): Float64Array =>
+  Float64Array.from(up_ms, (ms) => (ms * time_s) / 0.25);
+const none = (cells: number): Float64Array => new Float64Array(cells);
 const sum = (values: ArrayLike<number>): number => Array.from(values).reduce((a, b) => a + b, 0);
 
 const amounts = fc.array(fc.oneof(fc.constant(0), fc.double({ min: 0, max: 1e-3, noNaN: true })), {
@@ -32,7 +36,7 @@ test('whatever the speeds, all of it is somewhere, none is negative, and origins
       const field = Float64Array.from(start);
       // Origins from 3 to 9 m.
       const moment = Float64Array.from(start, (a, i) => a * (3 + (6 * i) / CELLS));
-      const column: Column = { cells: CELLS, dz_m: 0.25, bottom_m };
+      const column = fullColumn(CELLS, 0.25, bottom_m);
       const work = createFieldWork(CELLS);
       const before = sum(field) + 2e-4;
       const momentBefore = sum(moment) + 2e-4 * 9;
@@ -41,9 +45,8 @@ test('whatever the speeds, all of it is somewhere, none is negative, and origins
         moment,
         0,
         column,
-        Float64Array.from(up),
-        1,
-        { face: at, amount: 2e-4, moment: 2e-4 * 9 },
+        Float64Array.from(up, (ms) => ms / 0.25),
+        { face: at, amount: 2e-4, moment: 2e-4 * 9, up_frac: 1 },
         work,
       );
       const { ends } = work;
@@ -62,16 +65,16 @@ test('whatever the speeds, all of it is somewhere, none is negative, and origins
 });
 
 test('a long step equals the sum of its parts in steady flow, for the amount that left', () => {
-  const column: Column = { cells: CELLS, dz_m: 0.25, bottom_m: 10 };
+  const column = fullColumn(CELLS, 0.25, 10);
   const up = new Float64Array(CELLS).fill(0.3);
   const once = new Float64Array(CELLS).fill(1);
   const work = createFieldWork(CELLS);
-  carryField(once, null, 0, column, up, 10, NO_ENTRY, work);
+  carryField(once, none(CELLS), 0, column, ways(up, 10), NO_ENTRY, work);
   const atOnce = work.ends[TOP];
   const parts = new Float64Array(CELLS).fill(1);
   let inParts = 0;
   for (let t = 0; t < 10; t++) {
-    carryField(parts, null, 0, column, up, 1, NO_ENTRY, work);
+    carryField(parts, none(CELLS), 0, column, ways(up, 1), NO_ENTRY, work);
     inParts += work.ends[TOP];
   }
   expect(atOnce).toBeCloseTo(12, 9);
@@ -79,20 +82,20 @@ test('a long step equals the sum of its parts in steady flow, for the amount tha
 });
 
 test('grains that rise into ones that sink meet at the edge between them and stay', () => {
-  const column: Column = { cells: 4, dz_m: 0.25, bottom_m: 1 };
+  const column = fullColumn(4, 0.25, 1);
   const field = Float64Array.from([0, 1, 1, 0]);
   const work = createFieldWork(4);
-  carryField(field, null, 0, column, Float64Array.from([-0.3, -0.3, 0.3, 0.3]), 5, NO_ENTRY, work);
+  carryField(field, none(4), 0, column, ways([-0.3, -0.3, 0.3, 0.3], 5), NO_ENTRY, work);
   expect(sum(field)).toBeCloseTo(2, 12);
   expect(work.ends[TOP] + work.ends[BOTTOM]).toBe(0);
   expect(field[0] + field[3]).toBe(0);
 });
 
 test('what enters at the bit fills the gap below the stream, in plug flow', () => {
-  const column: Column = { cells: 8, dz_m: 0.25, bottom_m: 2 };
+  const column = fullColumn(8, 0.25, 2);
   const field = new Float64Array(8).fill(0.25);
   const work = createFieldWork(8);
-  carryField(field, null, 0, column, new Float64Array(8).fill(0.6), 1, { face: 8, amount: 0.6, moment: 0 }, work);
+  carryField(field, none(8), 0, column, new Float64Array(8).fill(0.6 / 0.25), { face: 8, amount: 0.6, moment: 0, up_frac: 1 }, work);
   // A column of even load that takes in fluid of the same load keeps it.
   for (const amount of field) expect(amount).toBeCloseTo(0.25, 12);
   expect(work.ends[TOP]).toBeCloseTo(0.6, 12);
@@ -102,7 +105,7 @@ describe('a pulse over 20 m with cells of .25 m', () => {
   for (const speed of [0.12, 0.287, 0.36, 0.9]) {
     it(`arrives within 2 % of plug flow and spreads by no more than a tenth at ${speed} m/s`, () => {
       const cells = 80;
-      const column: Column = { cells, dz_m: 0.25, bottom_m: 20 };
+      const column = fullColumn(cells, 0.25, 20);
       const field = new Float64Array(cells);
       field[cells - 1] = 1;
       const up = new Float64Array(cells).fill(speed);
@@ -112,7 +115,7 @@ describe('a pulse over 20 m with cells of .25 m', () => {
       let t10 = 0;
       let t90 = 0;
       for (let t = 1; arrived < 1 - 1e-9 && t < 1000; t++) {
-        carryField(field, null, 0, column, up, 1, NO_ENTRY, work);
+        carryField(field, none(cells), 0, column, ways(up, 1), NO_ENTRY, work);
         const out = work.ends[TOP];
         mean_s += out * (t - 0.5);
         if (arrived < 0.1 && arrived + out >= 0.1) t10 = t - 1 + (0.1 - arrived) / out;

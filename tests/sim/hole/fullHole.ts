@@ -34,6 +34,9 @@ export function fullHole(depth_m: number, maxDepth_m = depth_m + 2): Bench {
     temperature_C: 25,
     inflow: createParcel(),
     ambient_1s: 30,
+    leave_m3: new Float64Array(hole.cells),
+    leaveFines_frac: new Float64Array(hole.cells),
+    saltIn_gL: new Float64Array(hole.cells),
   };
   const bench = { hole, work: createHoleWork(hole), mouth: createParcel(), input };
   hole.water_m3 = holeCapacity_m3(hole, input);
