@@ -5,6 +5,7 @@ import { fluidLevel_m } from '../hole/hole';
 import { dropFallen } from '../hole/wall/fallen';
 import { CAUSES } from '../hole/wall/failures';
 import { parcelVolume_m3 } from '../hole/parcel';
+import { surgeInto } from '../hole/wall/swab';
 import { wallInto } from '../hole/wall/wall';
 import { countIn } from './boundary';
 import type { Run } from './run';
@@ -14,6 +15,17 @@ import { TICK_s } from './work';
 
 /** The same cause is told again only after this pause, s: a wall falls bit by bit. */
 const TOLD_AGAIN_s = 300;
+
+/** What the moving stem adds to the pressure in the hole, or takes off it. */
+function swab(run: Run): void {
+  const { state, work } = run;
+  const input = work.swabInput;
+  input.lift_ms = (work.bitBefore_m - state.stem.bit_m) / TICK_s;
+  input.holeWidth_m = work.hole.diameter_m;
+  input.flow_m3s = state.pump.flow_m3s;
+  input.balling_frac = state.stem.balling_frac;
+  surgeInto(work.loss.surge_Pa, state.hole, work.wall.swab, input);
+}
 
 /** Reads loss, inflow and level from the hole as it stands after the cut; leave_m3 goes on to the sweep. */
 function drink(run: Run): void {
@@ -33,24 +45,13 @@ function drink(run: Run): void {
 /** Looks at the wall and puts what fell into the hole. */
 function stand(run: Run): void {
   const { state, work } = run;
-  const { stem, hole } = state;
   const input = work.wallInput;
-  const flows = state.pump.flow_m3s > 0;
   input.tick = state.tick;
-  input.level_m = work.loss.level_m;
-  input.stem = stemPlace(run);
-  input.holeWidth_m = work.hole.diameter_m;
-  input.lift_ms = (work.bitBefore_m - stem.bit_m) / TICK_s;
   input.flow_m3s = state.pump.flow_m3s;
-  input.annulus_Pa = flows ? work.flowResult.annulus_Pa : 0;
-  input.fluid.density_kgm3 = work.hole.density_kgm3;
-  input.fluid.K_Pasn = work.hole.K_Pasn;
-  input.fluid.n_ratio = work.hole.n_ratio;
   input.soaked_gL = work.hole.soaked_gL;
   input.bentonite_gL = work.hole.bentonite_gL;
-  input.balling_frac = stem.balling_frac;
-  wallInto(hole, work.wallGround, work.wall, input);
-  dropFallen(hole, work.wall.fallen, work.loss.level_m, work.fallen);
+  wallInto(state.hole, work.wallGround, work.wall, input);
+  dropFallen(state.hole, work.wall.fallen, work.loss.level_m, work.fallen);
   countIn(state.boundary, work.fallen);
 }
 
@@ -74,6 +75,12 @@ function tellFailures(run: Run): void {
 
 /** Loss, inflow and the wall: after the cut, before the hole is swept. */
 export function tryWall(run: Run): void {
+  const { ringFluid, hole } = run.work;
+  stemPlace(run);
+  ringFluid.density_kgm3 = hole.density_kgm3;
+  ringFluid.K_Pasn = hole.K_Pasn;
+  ringFluid.n_ratio = hole.n_ratio;
+  swab(run);
   drink(run);
   stand(run);
   tellFailures(run);

@@ -14,10 +14,12 @@ import type { StemReading } from '../hole/stemFill';
 import { createHoleWork, type HoleWork, type SweepInput } from '../hole/sweep';
 import { capture_frac } from '../hole/loss/cake';
 import { createLossWork, type LossInput, type LossWork } from '../hole/loss/work';
+import type { SwabInput } from '../hole/wall/swab';
 import type { WallInput } from '../hole/wall/input';
 import { createWallWork, type WallWork } from '../hole/wall/work';
 import { createWallGround, type WallGround } from '../hole/wallGround';
 import { createFlowResult, type FlowInput, type FlowResult } from '../hydraulics/flow';
+import type { LineFluid } from '../hydraulics/pipe';
 import type { Signals } from '../machine/signals';
 import type { MachineEvent } from '../machine/machine';
 import { createPitWork, type PitWork } from '../pit/exchange';
@@ -39,6 +41,9 @@ export interface Work {
   readonly wallGround: WallGround;
   readonly lossInput: LossInput;
   readonly loss: LossWork;
+  /** The fluid in the ring round the stem, for wall and swab. */
+  readonly ringFluid: LineFluid;
+  readonly swabInput: SwabInput;
   readonly wallInput: WallInput;
   readonly wall: WallWork;
   /** What fell off the wall, and where the bit stood as the second began. */
@@ -76,11 +81,13 @@ export function createWork(scenario: Scenario, hole: HoleState, holeNumber: numb
   const atBit = createParcel();
   const wallGround = createWallGround(ground, hole.dz_m, hole.cells);
   const loss = createLossWork(hole.cells);
+  const place: StemPlace = { bit_m: 0, rodOutside_m: kit.rodOutside_m };
+  const ringFluid = lineFluid();
   return {
     shares: tickShares(kit.temperature_C, TICK_s),
     breakPace: breakPace(kit.temperature_C, TICK_s),
     breakLoss: { polymer_kg: 0, chlorine_kg: 0 },
-    place: { bit_m: 0, rodOutside_m: kit.rodOutside_m },
+    place,
     hole: createHoleWork(hole),
     wallGround,
     lossInput: {
@@ -95,20 +102,27 @@ export function createWork(scenario: Scenario, hole: HoleState, holeNumber: numb
       friction_Pam: 0,
     },
     loss,
+    ringFluid,
+    swabInput: {
+      lift_ms: 0,
+      stem: place,
+      holeWidth_m: kit.bit_m,
+      fluid: ringFluid,
+      flow_m3s: 0,
+      balling_frac: 0,
+    },
     wallInput: {
       tick: 0,
       dt_s: TICK_s,
-      level_m: 0,
-      stem: { bit_m: 0, rodOutside_m: kit.rodOutside_m },
+      pressure_Pa: loss.pressure_Pa,
+      surge_Pa: loss.surge_Pa,
+      ground_Pa: loss.ground_Pa,
+      stem: place,
       bitWidth_m: kit.bit_m,
-      holeWidth_m: kit.bit_m,
-      lift_ms: 0,
       flow_m3s: 0,
-      annulus_Pa: 0,
-      fluid: lineFluid(),
+      fluid: ringFluid,
       soaked_gL: 0,
       bentonite_gL: 0,
-      balling_frac: 0,
     },
     wall: createWallWork(wallGround, hole.dz_m),
     fallen: createParcel(),
