@@ -1,7 +1,6 @@
 // One second between hole and ground: what the wall drinks and gives, whether it stands, what falls.
 
 import { lossInto } from '../hole/loss/loss';
-import { fluidLevel_m } from '../hole/hole';
 import { dropFallen } from '../hole/wall/fallen';
 import { CAUSES } from '../hole/wall/failures';
 import { parcelVolume_m3 } from '../hole/parcel';
@@ -60,15 +59,17 @@ function tellFailures(run: Run): void {
   const { state, work } = run;
   const { failures } = work.wall;
   const { wall } = state;
-  for (let f = 0; f < failures.count; f++) {
-    const cause = failures.cause[f];
-    wall.taken_m3[cause] += failures.volume_m3[f];
-    if (failures.begins[f] === 0 || state.tick < wall.toldAgain_tick[cause]) continue;
+  if (failures.count === 0) return;
+  const { dz_m } = state.hole;
+  for (let cause = 0; cause < CAUSES.length; cause++) {
+    wall.taken_m3[cause] += failures.whole_m3[cause];
+    if (failures.begun[cause] === 0 || state.tick < wall.toldAgain_tick[cause]) continue;
     wall.toldAgain_tick[cause] = state.tick + TOLD_AGAIN_s;
     tell(run, 'wallFails', {
       cause: CAUSES[cause],
-      depth_m: (failures.cell[f] + 0.5) * state.hole.dz_m,
-      level_m: fluidLevel_m(state.hole, stemPlace(run)),
+      from_m: failures.first[cause] * dz_m,
+      to_m: (failures.last[cause] + 1) * dz_m,
+      level_m: work.loss.level_m,
     });
   }
 }
