@@ -26,8 +26,6 @@ const LIFT_OFF_s = 10;
 /** Share that turning rods strip in an hour. ASSUMED. */
 const STRIPPED_frac = 0.1;
 const LOG_2 = ln(2);
-/** Exponents up to this are summed by the series. */
-const SERIES = 5e-4;
 /** The same in halvings per second. */
 const STRIPPED_1s = -ln(1 - STRIPPED_frac) / (LOG_2 * 3600);
 
@@ -76,23 +74,16 @@ export function limitedResistance_s(
 }
 
 /**
- * Share of the cake that is left after dt_s: 2^(-dt x sum of rates), the rates in halvings per second. shear_Pa: of the stream at the
- * wall, (tau/5 - 1)/120 above 5 Pa; turning: rods beside it take 10 % an hour; perFiltrate_ratio: what the fluid would lay down, 0
- * for clean water, (1 - c/.01)/600 below c = .01; pushed: ground water comes in from behind, 1/10. ASSUMED, all of them.
- * Worked value: clean still water, 600 s -> .5.
+ * Share of the cake that the fluid leaves in dt_s: 2^(-dt x sum of rates), the rates in halvings per second. shear_Pa: of the stream at
+ * the wall, (tau/5 - 1)/120 above 5 Pa; turning: rods beside it take 10 % an hour; perFiltrate_ratio: what the fluid would lay down, 0
+ * for clean water, (1 - c/.01)/600 below c = .01. ASSUMED, all of them. Worked value: clean still water, 600 s -> .5.
  */
-export function keptCake_frac(
-  shear_Pa: number,
-  turning: boolean,
-  perFiltrate_ratio: number,
-  pushed: boolean,
-  dt_s: number,
-): number {
+export function keptCake_frac(shear_Pa: number, turning: boolean, perFiltrate_ratio: number, dt_s: number): number {
   let halvings_1s = turning ? STRIPPED_1s : 0;
   if (shear_Pa > ERODING_Pa) halvings_1s += (shear_Pa / ERODING_Pa - 1) / ERODED_s;
   if (perFiltrate_ratio < KEEPING_ratio) halvings_1s += (1 - perFiltrate_ratio / KEEPING_ratio) / WASHED_s;
-  if (pushed) halvings_1s += 1 / LIFT_OFF_s;
-  const x = LOG_2 * halvings_1s * dt_s;
-  // Turning rods alone take so little in a few seconds that three terms of the series are exact to ten digits.
-  return x > SERIES ? exp(-x) : 1 - x * (1 - 0.5 * x);
+  return halvings_1s > 0 ? exp(-LOG_2 * halvings_1s * dt_s) : 1;
 }
+
+/** Share that ground water leaves that comes in behind it for dt_s: half of it goes in 10 s. ASSUMED. Worked value: 20 s -> .25. */
+export const keptByInflow_frac = (dt_s: number): number => exp((-LOG_2 * dt_s) / LIFT_OFF_s);

@@ -12,7 +12,7 @@ const LOG_2PI = ln(2 * Math.PI);
 /** An index this close to 1 is taken for 1: the two laws agree there to fourteen digits. */
 const NEWTONIAN = 1e-12;
 /** The search ends with a step below this share of the flow: what is left is its square. */
-const SETTLED_ratio = 1e-3;
+const SETTLED_ratio = 1e-2;
 const MOST_STEPS = 60;
 
 /** What the law asks for. The logarithms are of numbers that seldom change, and so are not worked out anew for each look. */
@@ -64,7 +64,7 @@ export const indexLogOf = (n_ratio: number): number => (n_ratio === 1 ? 0 : ln((
  *   C = K_pl [(3n+1)/(4n) 4/sqrt(8 k phi)]^(n-1)/k:
  * a power-law fluid in the ring r to r_i (Bird, Stewart & Lightfoot, from memory), ground water from there to R (Thiem 1906), the
  * cake's resistance. n .3-1; at n = 1 the first term is q (K_pl/mu) ln(r_i/r)/(2 pi K). guess_m2s: flow of the look before, 0 for
- * none. Right to 1e-6 of itself. Newton steps; the left side is concave in q, so after one step they rise to the answer.
+ * none. Right to 5e-5 of itself. Newton steps; the left side is concave in q, so after one step they rise to the answer.
  * Worked value: K 1e-4 m/s, r .05, no ring, no cake, 1 m -> 2 pi 1e-4/ln(100) = 1.3644e-4.
  */
 export function flowPerMetre_m2s(head_m: number, law: LossLaw, guess_m2s: number): number {

@@ -1,5 +1,8 @@
 // How far the fluid that the wall drank has got into the ground.
 
+/** Every cell is looked at once in so many ticks, in turn. */
+export const LOOK_TICKS = 8;
+
 /** Where the ground is not saturated the front counts as at least this many radii of the hole away. ASSUMED: what soaks in ahead of the stream. */
 export const LEAST_FRONT_ratio = 2;
 /** Radius of influence: beyond it the ground water does not feel the hole, m. ASSUMED: a few metres within the hours of a job. */

@@ -1,48 +1,16 @@
 // One look at one cell of the wall: its cake as the last seconds left it, and how it will drink in the next.
-import { cakeMakingInto } from '../../fluid/cakeMaking';
-import { createMakeup, makeupInto } from '../../fluid/makeup';
-import { BENTONITE, SALT, SOAKED, SWELLING } from '../../fluid/substances';
 import type { HoleState } from '../hole';
 import type { WallGround } from '../wallGround';
-import { capture_frac, grownResistance_s, keptCake_frac, limitedResistance_s } from './cake';
+import { capture_frac, grownResistance_s, keptByInflow_frac, limitedResistance_s } from './cake';
 import { flowPerMetre_m2s, poreLogOf, reachLogOf } from './conductance';
-import { frontRadius_m, LEAST_FRONT_ratio } from './front';
+import { frontRadius_m, LEAST_FRONT_ratio, LOOK_TICKS } from './front';
 import { ln } from '../../numeric/functions';
 import type { LossInput, LossWork } from './work';
 
-/** Every cell is looked at once in so many ticks, in turn. */
-export const LOOK_TICKS = 8;
 /** A smaller difference of head counts as this much, m, when the wall's conductance is worked out: a power law has none at rest. ASSUMED. */
 const LEAST_HEAD_m = 0.01;
 /** A cell just cut has no flow to start from: its front and its flow are found by turns. */
 const FIRST_ROUNDS = 6;
-
-// Fluid beside one cell: scratch of one look.
-const makeup = createMakeup();
-
-/** What the fluid beside cell i lays down as it soaks in. */
-function readMaking(hole: HoleState, i: number, work: LossWork): void {
-  const at = Math.min(i, hole.used - 1);
-  const fluid_m3 = work.cellRoom_m3[at];
-  const water_m3 = fluid_m3 - work.load_m3[at];
-  if (!(water_m3 > 0)) {
-    cakeMakingInto(work.making, 0, 0, 0);
-    return;
-  }
-  const { cells, dissolved_kg } = hole;
-  makeupInto(
-    makeup,
-    dissolved_kg[SOAKED * cells + at],
-    dissolved_kg[BENTONITE * cells + at],
-    dissolved_kg[SWELLING * cells + at],
-    dissolved_kg[SALT * cells + at],
-    water_m3,
-    work.fines_m3[at] / fluid_m3,
-    0,
-  );
-  // Bentonite that has not swollen, or that salt has clotted, seals like plain clay.
-  cakeMakingInto(work.making, makeup.soaked_gL, makeup.activeBentonite_gL, makeup.plainFines_frac);
-}
 
 /** Sets the law up for cell i; the fluid's K, n and ln of its index are there already. */
 function readLaw(hole: HoleState, ground: WallGround, i: number, work: LossWork): void {
@@ -102,14 +70,8 @@ function tendCake(
     wall.cakeResistance_s[i] = resistance_s;
   }
   if (!(wall.cake_m[i] > 0)) return;
-  const inStream = i * hole.dz_m < input.bit_m;
-  const kept = keptCake_frac(
-    inStream ? input.wallShear_Pa : 0,
-    inStream && input.turning,
-    work.making.perFiltrate_ratio,
-    head_m < 0,
-    dt_s,
-  );
+  let kept = i * hole.dz_m < input.bit_m ? work.keptInStream_frac : work.keptInRest_frac;
+  if (head_m < 0) kept *= keptByInflow_frac(dt_s);
   wall.cake_m[i] *= kept;
   wall.cakeResistance_s[i] *= kept;
 }
@@ -131,7 +93,6 @@ export function lookAtCell(
   const { wall } = hole;
   const { law } = work;
   readLaw(hole, ground, i, work);
-  readMaking(hole, i, work);
   if (work.capture_frac[i] < 0) work.capture_frac[i] = capture_frac(ground.d15_mm[i]);
   const perFiltrate = work.making.perFiltrate_ratio * work.capture_frac[i];
   const strong_m = Math.max(LEAST_HEAD_m, Math.abs(head_m));

@@ -38,10 +38,14 @@ export interface LossWork {
   grains_m3: number;
   bed_m3: number;
   bedGrains_m3: number;
-  /** Room of the column, m3, clay and silt in it, m3, and what its fluid is made of. */
+  /** Room of the column, m3; in it clay, and clay and silt together, m3, and what is dissolved, kg. */
   room_m3: number;
-  wholeFines_m3: number;
-  makeup: FluidMakeup;
+  clay_m3: number;
+  fines_m3: number;
+  soaked_kg: number;
+  bentonite_kg: number;
+  swelling_kg: number;
+  salt_kg: number;
   /** By cell of the column: height, room, density of the mixture, pressure at middle and bottom when full to the mouth. */
   height_m: Float64Array;
   cellRoom_m3: Float64Array;
@@ -50,9 +54,8 @@ export interface LossWork {
   bottom_Pa: Float64Array;
   /** What flow and moving stem add to it, Pa. */
   added_Pa: Float64Array;
-  /** By cell: grains in suspension, clay and silt among them, m3. */
+  /** By cell: grains in suspension, m3. */
   load_m3: Float64Array;
-  fines_m3: Float64Array;
   /** By cell: pressure of the ground water against the open part, Pa; flow in a tick per pressure, m3/Pa. */
   ground_Pa: Float64Array;
   flow_m3Pa: Float64Array;
@@ -64,8 +67,12 @@ export interface LossWork {
   /** Share of cake makers held back, by cell; -1 until worked out. */
   capture_frac: Float64Array;
   law: LossLaw;
+  /** The fluid, and how much of a cake it leaves from one look to the next: beside the stem, and below the bit. */
+  makeup: FluidMakeup;
   making: CakeMaking;
   rheology: Rheology;
+  keptInStream_frac: number;
+  keptInRest_frac: number;
 }
 
 export function createLossWork(cells: number): LossWork {
@@ -82,8 +89,12 @@ export function createLossWork(cells: number): LossWork {
     bed_m3: 0,
     bedGrains_m3: 0,
     room_m3: 0,
-    wholeFines_m3: 0,
-    makeup: createMakeup(),
+    clay_m3: 0,
+    fines_m3: 0,
+    soaked_kg: 0,
+    bentonite_kg: 0,
+    swelling_kg: 0,
+    salt_kg: 0,
     height_m: array(),
     cellRoom_m3: array(),
     density_kgm3: array(),
@@ -91,7 +102,6 @@ export function createLossWork(cells: number): LossWork {
     bottom_Pa: array(),
     added_Pa: array(),
     load_m3: array(),
-    fines_m3: array(),
     ground_Pa: array(),
     flow_m3Pa: array(),
     logRadius_m: array(),
@@ -99,7 +109,10 @@ export function createLossWork(cells: number): LossWork {
     poreLog: array(),
     capture_frac: array().fill(-1),
     law: createLossLaw(),
+    makeup: createMakeup(),
     making: { perFiltrate_ratio: 0, conductivity_ms: 1 },
     rheology: { K_Pasn: 1e-3, n_ratio: 1 },
+    keptInStream_frac: 1,
+    keptInRest_frac: 1,
   };
 }

@@ -1,7 +1,7 @@
 // The way out of one cell of this hole.
 import type { HoleState } from '../hole';
 import { WATER_Nm3 } from '../loss/conductance';
-import { LOOK_TICKS } from '../loss/look';
+import { LOOK_TICKS } from '../loss/front';
 import type { WallGround } from '../wallGround';
 import { readPath } from './support';
 import type { WallWork } from './work';

@@ -1,6 +1,6 @@
 // One second of the wall: each cell is looked at every eighth second, all of them when the stem is pulled.
 import { bedTop_m, type HoleState } from '../hole';
-import { LOOK_TICKS } from '../loss/look';
+import { LOOK_TICKS } from '../loss/front';
 import { DRAINED_kPa, type WallGround } from '../wallGround';
 import { clayCell } from './clay';
 import { SWAB, clearFailures, note } from './failures';

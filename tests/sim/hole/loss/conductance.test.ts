@@ -94,9 +94,9 @@ describe('loss per metre of wall', () => {
     fc.assert(
       fc.property(given, head, fc.double({ min: -6, max: 6, noNaN: true }), (g, head_m, off) => {
         const q = flowPerMetre_m2s(head_m, lawOf(g), 0);
-        expect(Math.abs(headFor_m(q, g) / head_m - 1)).toBeLessThan(2e-6);
+        expect(Math.abs(headFor_m(q, g) / head_m - 1)).toBeLessThan(5e-5);
         const again = flowPerMetre_m2s(head_m, lawOf(g), q * Math.pow(10, off));
-        expect(Math.abs(again / q - 1)).toBeLessThan(2e-6);
+        expect(Math.abs(again / q - 1)).toBeLessThan(5e-5);
       }),
       { numRuns: 500 },
     );
@@ -105,7 +105,7 @@ describe('loss per metre of wall', () => {
     const newtonian = flow(1, { n_ratio: 1 });
     expect(flow(1, { n_ratio: 1 - 1e-13 })).toBeCloseTo(newtonian, 12);
     for (const off of [1e-11, 1e-9, 1e-7, 1e-5]) {
-      expect(Math.abs(flow(1, { n_ratio: 1 - off }) / newtonian - 1)).toBeLessThan(20 * off + 2e-6);
+      expect(Math.abs(flow(1, { n_ratio: 1 - off }) / newtonian - 1)).toBeLessThan(20 * off + 5e-5);
     }
   });
   it('grows with head and K, falls with thickness, with the front and with cake', () => {

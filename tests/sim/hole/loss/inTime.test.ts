@@ -82,7 +82,8 @@ describe('what counts', () => {
       lossInto(hole, ground, input, work);
       expect(work.grains_m3).toBe(1e-4);
       expect(work.load_m3[4]).toBe(1e-4);
-      expect(work.fines_m3[4]).toBe(k < 2 ? 1e-4 : 0);
+      expect(work.fines_m3).toBe(k < 2 ? 1e-4 : 0);
+      expect(work.clay_m3).toBe(k < 1 ? 1e-4 : 0);
       expect(work.bottom_Pa[19]).toBeGreaterThan(bottom_Pa + 10);
     }
   });
