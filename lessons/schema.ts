@@ -103,6 +103,7 @@ const Opening = v.strictObject({
   petrol_L: Between(0, 50),
   setOut: v.optional(v.boolean()),
   unlinedPit: v.optional(v.boolean()),
+  pumpWorn_frac: v.optional(Between(0, 0.5)),
   maxDepth_m: Between(1, 60),
 });
 
@@ -141,7 +142,9 @@ export const LessonSchema = v.strictObject({
     }),
   ),
   /** Left out: always light. */
-  day: v.optional(v.strictObject({ start_h: Between(0, 12), light_h: Between(1, 16) })),
+  day: v.optional(
+    v.strictObject({ start_h: Between(0, 12), light_h: Between(1, 16), from_h: v.optional(Between(0, 24)) }),
+  ),
   kit: v.record(v.string(), v.pipe(v.number(), v.finite())),
   view: v.picklist(VIEW_LEVELS),
   senses: v.array(v.picklist(SENSE_IDS)),

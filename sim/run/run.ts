@@ -92,7 +92,7 @@ function openingState(scenario: Scenario): RunState {
       flowTold: false,
       gulping: false,
       gulpingTold: false,
-      worn_frac: 0,
+      worn_frac: opening.pumpWorn_frac ?? 0,
       wornTold: false,
       dry_s: 0,
       sealBurnt: false,

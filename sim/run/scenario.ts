@@ -25,6 +25,8 @@ export interface Opening {
   readonly setOut?: boolean;
   /** Fluid seeps through floor and walls of the pit; else it is lined. */
   readonly unlinedPit?: boolean;
+  /** Share of its head that an old pump has lost already. */
+  readonly pumpWorn_frac?: number;
   /** Deepest hole the scenario has room for, m; sets the size of the grid. */
   readonly maxDepth_m: number;
 }
@@ -42,10 +44,12 @@ export interface Weather {
   readonly showers: readonly Shower[];
 }
 
-/** The run starts in the morning, at start_h; after light_h hours it is dark until the next morning. */
+/** Work goes on from start_h in the morning; after light_h hours it is dark until the next morning. */
 export interface WorkingDay {
   readonly start_h: number;
   readonly light_h: number;
+  /** Hour of the day at which the run begins, 0 to 24; left out: in the morning. */
+  readonly from_h?: number;
 }
 
 export interface Scenario {

@@ -22,6 +22,6 @@ export function watchWait(run: Run): void {
   // The tick has not been counted on yet: what happened in this second ends the wait with it.
   const news = recent.some((event) => event.tick === tick && !SMALL.includes(event.name));
   const done = wait.until === 'taskDone' && tasks.length === 0;
-  if (wait.until === 'morning' && morningNext(tick)) run.state.wait = null;
+  if (wait.until === 'morning' && morningNext(run.scenario, tick)) run.state.wait = null;
   if (done || news || tick + 1 >= wait.endTick) run.state.wait = null;
 }

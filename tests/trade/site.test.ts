@@ -261,6 +261,20 @@ describe('nightfall', () => {
     does(run, 'setThrottle', { throttle_frac: 1 });
   });
 
+  it('a run may begin late in the day, and is paid from then on', () => {
+    const run = createRun(scenarioOf({ day: { start_h: 7, light_h: 10, from_h: 16.5 } }));
+    expect(sensesOf(run).light_s).toBe(1800);
+    until(run, () => told(run, 'nightfall') > 0, 1900);
+    expect(told(run, 'duskNear')).toBe(1);
+    const paid = costOf(run);
+    steps(run, 60);
+    expect(costOf(run)).toBeCloseTo(paid, 2);
+    const early = createRun(scenarioOf({ day: { start_h: 7, light_h: 10, from_h: 6.9 } }));
+    expect(act(early, 'readStick', {})).toEqual({ kind: 'refused', reason: 'dark' });
+    until(early, () => told(early, 'morning') > 0, 400);
+    does(early, 'readStick');
+  });
+
   it('never comes where the scenario has no working day', () => {
     const run = createRun(rigScenario());
     expect(sensesOf(run).light_s).toBeNull();

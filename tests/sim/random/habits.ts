@@ -135,6 +135,19 @@ export const HABITS: Readonly<Record<string, Habit>> = {
     pause(seconds(stream, 60, 300)),
   ],
   goesHome: (_run, stream) => [...stop, move(0, 'waitFor', { time_s: seconds(stream, 200, 14400) }), pause(300)],
+  digsThePit: (run, stream) =>
+    run.state.site.pitDug
+      ? []
+      : [
+          move(0, 'setOut', { settling_m3: between(stream, 0.2, 0.5), suction_m3: 0.2, channel_m: 1 }),
+          move(2600, 'fillPit', { water_L: 400 }),
+          move(210, 'prime'),
+        ],
+  movesOn: (run, stream) =>
+    run.state.tick < 600
+      ? []
+      : [...stop, move(between(stream, 3, 60), 'abandon', { move: true }), move(4300, 'note', { text: 'new hole' })],
+  sleeps: () => [...stop, move(1, 'waitFor', { until: 'morning' }), pause(60)],
   endsTheJob: (run, stream) =>
     run.state.tick < 900
       ? []

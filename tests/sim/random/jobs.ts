@@ -77,20 +77,42 @@ function anyOpening(stream: Stream, kit: Kit): Opening {
     powder_kg: poor ? between(stream, 0, 0.5) : between(stream, 2, 20),
     petrol_L: poor ? between(stream, 0, 0.15) : 20,
     maxDepth_m: Math.ceil(starter_m + 6),
+    unlinedPit: chance(stream, 0.3),
+    setOut: chance(stream, 0.03),
+    pumpWorn_frac: chance(stream, 0.2) ? between(stream, 0.09, 0.11) : 0,
   };
+}
+
+/** Rain that comes soon, a day that is nearly over or not yet begun, more ground to move on to: each in some of the jobs. */
+function anySky(stream: Stream, n: number): Partial<Scenario> {
+  const sky: { -readonly [K in keyof Scenario]?: Scenario[K] } = {};
+  if (chance(stream, 0.3)) {
+    const from_s = whole(stream, 0, 600);
+    const shower = { from_s, to_s: from_s + whole(stream, 60, 1800), rain_mmh: between(stream, 1, 120) };
+    sky.weather = { evaporation_mmDay: between(stream, 0, 12), showers: [shower] };
+  }
+  // Light from 7 to 17 o'clock.
+  if (chance(stream, 0.12))
+    sky.day = { start_h: 7, light_h: 10, from_h: pick(stream, [6.9, 16.3, 16.8]) + between(stream, -0.05, 0.05) };
+  if (chance(stream, 0.7)) sky.grounds = [anyGround(n, stream), anyGround(n + 1, stream), anyGround(n + 2, stream)];
+  return sky;
 }
 
 /** Job number n; the same number always gives the same job. */
 export function randomJob(n: number): Scenario {
   const stream = createStream(`random job ${n}`);
   const kit = { ...DEFAULT_KIT, ...anyKit(stream) };
+  const opening = anyOpening(stream, kit);
+  const ground = anyGround(n, stream);
+  const sky = anySky(stream, n);
   return {
     id: 'random',
     version: 1,
     seed: n,
     practice: n % 3 !== 0,
-    ground: anyGround(n, stream),
+    ground: sky.grounds?.[0] ?? ground,
     kit,
-    opening: anyOpening(stream, kit),
+    opening,
+    ...sky,
   };
 }

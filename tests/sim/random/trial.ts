@@ -32,10 +32,13 @@ export function trial(n: number, { ticks, replay, restore }: TrialOptions): Tria
   let fault: string | null = null;
   let machine: MachineValue | null = null;
   let depth_m = scenario.opening.starter_m;
+  let hole = 1;
   const { run, tried, taken } = playRandom(scenario, `random ${n}`, ticks, (now) => {
     const { state } = now;
     if (state.machine !== machine) noteModes(modes, now);
     machine = state.machine;
+    if (state.holeNumber !== hole) depth_m = scenario.opening.starter_m;
+    hole = state.holeNumber;
     if (state.hole.depth_m < depth_m - RISES_m) fault ??= `tick ${state.tick}: the hole has become less deep`;
     depth_m = state.hole.depth_m;
     if (restore && state.tick === snapshotTick)
