@@ -118,10 +118,11 @@ function tellChange(run: Run, before: MachineValue): void {
 }
 
 function watchPit(run: Run): void {
-  const { pit, signs } = run.state;
+  const { pit, signs, site } = run.state;
   const { depth_m } = pit.suction;
   const low = levelBelowRim_m(pit.suction) > depth_m * PIT_LOW_frac;
-  if (low && !signs.pitLowTold) tell(run, 'pitLow', {});
+  // A pit that is not there, or has never been filled, is not low.
+  if (low && !signs.pitLowTold && site.pitDug) tell(run, 'pitLow', {});
   signs.pitLowTold = low;
 }
 

@@ -13,8 +13,9 @@ import { dashedLine } from './strokes';
 /** Silt and clay are the finest two size classes: they colour the fluid, coarser grains are drawn one by one. */
 export const FINE_CLASSES = 2;
 
-/** The level is told from here down: less is the play of a hole that runs over, m. */
+/** The level is told from here down: less is the play of a hole that runs over, m. An empty hole has none. */
 const LEVEL_TOLD_m = 0.15;
+const EMPTY_m = 0.03;
 /** Where the wall stands so much off the bit's own width, that width is drawn as a dotted line, m. */
 const OFF_TOLD_m = 0.006;
 
@@ -124,10 +125,11 @@ export function createHole(): Part {
   function drawLevel(view: CutawayView, hole: ShownHole, { place, look, labels }: Scene): void {
     mark.clear();
     labels.open('level');
-    if (hole.level_m >= LEVEL_TOLD_m) {
+    if (hole.level_m >= LEVEL_TOLD_m && hole.level_m < hole.depth_m - EMPTY_m) {
       const y = yOf(place, hole.level_m);
       const half = halfOf(place, hole.radius_m[Math.floor(hole.level_m / hole.dz_m)] ?? view.kit.bit_m / 2);
-      const pit_y = bankY(place, Math.max(view.pit.suction.depth_m, view.pit.settling.depth_m));
+      const { pit } = view;
+      const pit_y = pit.dug ? bankY(place, Math.max(pit.suction.depth_m, pit.settling.depth_m)) : place.ground_y;
       let words_y = Math.max(y, pit_y + place.text_px);
       // The words give way to those on the ground water and on the neighbours' wells.
       const { waterTable_m, neighbours } = view;

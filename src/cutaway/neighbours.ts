@@ -40,8 +40,12 @@ export function createNeighbours(): Part {
       const aside = view.layers !== null;
       const y = aside ? bottom - place.text_px * 0.8 : inside ? (top + bottom) / 2 : bottom + place.text_px * 0.8;
       // A pit that reaches into the band leaves the words room below it.
-      const pit_y = bankY(place, Math.max(view.pit.suction.depth_m, view.pit.settling.depth_m));
-      const clear = y - place.text_px * 0.7 < pit_y ? pit_y + place.text_px * 0.9 : y;
+      const { pit } = view;
+      const pit_y = pit.dug ? bankY(place, Math.max(pit.suction.depth_m, pit.settling.depth_m)) : place.ground_y;
+      const below = y - place.text_px * 0.7 < pit_y ? pit_y + place.text_px * 0.9 : y;
+      // The notes on the scales stand at the foot of the picture.
+      const notes_y = place.height_px - place.text_px * (place.compact ? 3.4 : 5);
+      const clear = below > notes_y ? Math.min(top, notes_y) - place.text_px * 0.8 : below;
       const how = {
         tone: 'water',
         italic: true,

@@ -49,6 +49,7 @@ describe('a pit that the crew digs', () => {
     expect(run.state.tick).toBeLessThan(0.8 * 3600);
     expect(run.state.pit.settling.capacity_m3).toBeCloseTo(0.4, 12);
     expect(run.state.pit.suction.capacity_m3).toBeCloseTo(0.3, 12);
+    expect(told(run, 'pitLow')).toBe(0);
     expect(act(run, 'setOut', size)).toEqual({ kind: 'refused', reason: 'alreadySetOut' });
     does(run, 'fillPit', { water_L: 600 });
     until(run, ({ state }) => state.tasks.length === 0);
