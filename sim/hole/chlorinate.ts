@@ -3,7 +3,7 @@ import { breakPolymer, type BreakLoss, type BreakPace } from '../fluid/chlorine'
 import { CHLORINE } from '../fluid/substances';
 import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
 import { bedTop_m, cellVolume_m3, type HoleState, type StemPlace } from './hole';
-import { cellBottom_m } from './read';
+import { cellBottom_m } from './column';
 
 /** One tick of chlorine against polymer in every cell that holds chlorine; adds what went to out. */
 export function breakInHole(hole: HoleState, stem: StemPlace, pace: BreakPace, out: BreakLoss): void {

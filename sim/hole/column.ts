@@ -126,3 +126,7 @@ export function foldTop(field: Float64Array, base: number, column: Column, first
     field[base + i] = 0;
   }
 }
+
+/** Bottom of cell i of those in use, m. */
+export const cellBottom_m = (hole: HoleState, i: number, bedTop_m: number): number =>
+  i === hole.used - 1 ? bedTop_m : (i + 1) * hole.dz_m;

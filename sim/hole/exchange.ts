@@ -16,6 +16,9 @@ export interface ExchangeInput {
   saltIn_gL: Float64Array;
 }
 
+/** A cell's exchange in a tick below this is rounding, m3. */
+const NO_EXCHANGE_m3 = 1e-18;
+
 /** Of all water at most this share leaves in a tick: rounding must not make it negative. */
 const MOST_LEAVING = 1 - 1e-9;
 
@@ -31,7 +34,6 @@ export function readExchange(hole: HoleState, work: HoleWork, input: ExchangeInp
   work.exchanges = false;
   const from = firstPresent(input.leave_m3, 0, hole.cells);
   if (from === hole.cells) return 0;
-  work.exchanges = true;
   let leaves_m3 = 0;
   for (let i = 0; i < used; i++) {
     leave_m3[i] = 0;
@@ -40,6 +42,8 @@ export function readExchange(hole: HoleState, work: HoleWork, input: ExchangeInp
   }
   for (let i = from; i < hole.cells && i * hole.dz_m < hole.depth_m; i++) {
     const asked_m3 = input.leave_m3[i];
+    if (Math.abs(asked_m3) < NO_EXCHANGE_m3) continue;
+    work.exchanges = true;
     const at = Math.min(i, used - 1);
     if (asked_m3 > 0) {
       leave_m3[at] += asked_m3;
@@ -75,8 +79,14 @@ export function lowerExchange(work: HoleWork): void {
   }
 }
 
+/** What carries the matter of a cell that takes in or gives off water: what passes the face it leaves by; nothing where both faces bring. */
+function throughCell_m3(below_m3: number, above_m3: number): number {
+  if (below_m3 >= 0) return above_m3 > 0 ? above_m3 : 0;
+  return above_m3 <= 0 ? below_m3 : (below_m3 + above_m3) / 2;
+}
+
 /**
- * Upward way of the mixture at the middle of every cell in the tick, from the bottom up: what comes in at the bit, what each cell
+ * Upward way of the mixture in every cell in the tick, from the bottom up: what comes in at the bit, what each cell
  * takes in and gives off, and what the surface's rise or fall holds back or sets free. entry_m3: what enters at the bit. Returns
  * the share of the entry that turns upwards; work.pastBit_ms is the velocity just above the bit.
  */
@@ -97,16 +107,19 @@ export function setFlow(work: HoleWork, entry_m3: number, fromTop_m3: number, to
       work.pastBit_ms = below_m3 / (section_m2[i] * dt_s);
     }
     q_m3 = below_m3;
-    if (exchanges) q_m3 += enter_m3[i] - leave_m3[i];
-    let mean_m3 = (below_m3 + q_m3) / 2;
+    let own_m3 = q_m3;
+    if (exchanges) {
+      q_m3 += enter_m3[i] - leave_m3[i];
+      own_m3 = throughCell_m3(below_m3, q_m3);
+    }
     if (i <= surface) {
       // A cell at the surface goes with it: what it holds changes, what passes its lower face is its speed.
       const before_m3 = i < from ? 0 : i === from ? fromTop_m3 : volume_m3[i];
       const after_m3 = i < to ? 0 : i === to ? toTop_m3 : volume_m3[i];
       q_m3 += before_m3 - after_m3;
-      mean_m3 = below_m3;
+      if (column.from_m > 0 || column.to_m > 0) own_m3 = below_m3;
     }
-    const way = mean_m3 / (section_m2[i] * dz_m);
+    const way = own_m3 / (section_m2[i] * dz_m);
     flow[i] = way;
     if (way > longest) longest = way;
     else if (-way > longest) longest = -way;
@@ -115,7 +128,7 @@ export function setFlow(work: HoleWork, entry_m3: number, fromTop_m3: number, to
   return up_frac;
 }
 
-/** Takes the fines that leave with the water out of their cells, at the concentration after the transport. Sets work.left but for its water and what is dissolved in it. */
+/** Takes the fines that leave with the water out of their cells, at the concentration after the transport. Sets work.left but for what is dissolved in its water. */
 export function leaveFines(hole: HoleState, work: HoleWork, input: ExchangeInput, toTop_m3: number): void {
   const { column, leave_m3, leaveWater_m3, grains_m3, volume_m3, left } = work;
   for (let i = column.to; i < column.cells; i++) {
@@ -135,6 +148,7 @@ export function leaveFines(hole: HoleState, work: HoleWork, input: ExchangeInput
       grains_m3[i] -= grains;
       leaveWater_m3[i] -= grains;
     }
+    left.water_m3 += leaveWater_m3[i];
   }
 }
 

@@ -59,6 +59,8 @@ export const TOP = 0;
 export const TOP_MOMENT = 1;
 export const BOTTOM = 2;
 export const BOTTOM_MOMENT = 3;
+const SLICE = 4;
+const SLICE_MOMENT = 5;
 
 export const createFieldWork = (cells: number): FieldWork => ({
   way: new Float64Array(cells + 1),
@@ -68,8 +70,11 @@ export const createFieldWork = (cells: number): FieldWork => ({
   dilution: new Float64Array(cells).fill(1),
   amount: new Float64Array(cells),
   moment: new Float64Array(cells),
-  ends: new Float64Array(4),
+  ends: new Float64Array(6),
 });
+
+/** Room below which a cell counts as closed, m3. */
+export const NO_ROOM_m3 = 1e-12;
 
 /** Amounts below this travel undivided, so that the forerunners of a front do not dwindle into denormal numbers. */
 const UNDIVIDED = 1e-24;
@@ -100,6 +105,93 @@ function setShares(field: Float64Array, base: number, column: Column, lo: number
   }
 }
 
+/** Sums up what lies between the share `done` of cell j and the share `taken` of cell `to`, of the cells to last. */
+function sumSlice(
+  field: Float64Array,
+  base: number,
+  moment: Float64Array,
+  momentBase: number,
+  from: number,
+  done: number,
+  last: number,
+  to: number,
+  taken: number,
+  work: FieldWork,
+): void {
+  let amount = 0;
+  let origin = 0;
+  for (let j = from; j <= last && j <= to; j++) {
+    const part = (j === to ? taken : 1) - (j === from ? done : 0);
+    amount += field[base + j] * part;
+    origin += moment[momentBase + j] * part;
+  }
+  work.ends[SLICE] = amount;
+  work.ends[SLICE_MOMENT] = origin;
+}
+
+/** Fills the cells lo to traced-1 of work.amount and work.moment from between their faces. Cells beyond `last` are empty. */
+function layCells(
+  field: Float64Array,
+  base: number,
+  moment: Float64Array,
+  momentBase: number,
+  first: number,
+  last: number,
+  lo: number,
+  traced: number,
+  open: boolean,
+  work: FieldWork,
+): void {
+  const { cell, share, amount, moment: origin } = work;
+  let j = open ? Math.max(first, cell[lo]) : first;
+  let done = open && cell[lo] >= first ? share[lo] : 0;
+  for (let i = lo; i < traced; i++) {
+    const to = cell[i + 1];
+    const taken = share[i + 1];
+    let sum = 0;
+    let momentSum = 0;
+    if (to === j) {
+      if (taken > done && j <= last) {
+        sum = field[base + j] * (taken - done);
+        momentSum = moment[momentBase + j] * (taken - done);
+        done = taken;
+      }
+    } else if (to > j) {
+      if (j <= last) {
+        sum = field[base + j] * (1 - done);
+        momentSum = moment[momentBase + j] * (1 - done);
+        for (j++; j < to && j <= last; j++) {
+          sum += field[base + j];
+          momentSum += moment[momentBase + j];
+        }
+        if (to <= last) {
+          sum += field[base + to] * taken;
+          momentSum += moment[momentBase + to] * taken;
+        }
+      }
+      j = to;
+      done = taken;
+    }
+    amount[i] = sum;
+    origin[i] = momentSum;
+  }
+}
+
+function copyBack(
+  field: Float64Array,
+  base: number,
+  moment: Float64Array,
+  momentBase: number,
+  lo: number,
+  hi: number,
+  { amount, moment: origin }: FieldWork,
+): void {
+  for (let i = lo; i < hi; i++) {
+    field[base + i] = amount[i];
+    moment[momentBase + i] = origin[i];
+  }
+}
+
 /**
  * Lays out anew the cells lo to hi-1 of a field (and, in the same shares, of its moment) from the faces lo to hi in work.
  * first and last: the cells that held matter. What lay above the uppermost face of an open column, or below the lowest, is set in
@@ -117,65 +209,32 @@ export function gather(
   hi: number,
   work: FieldWork,
 ): void {
-  const { cell, share, ends, amount: laid, moment: laidMoment } = work;
+  const { ends, share } = work;
   const open = lo === column.to && column.to_m === 0;
   // Below the lowest face that is traced everything belongs to the last cell, unless that face is the bottom itself.
   const traced = hi === column.cells ? hi : hi - 1;
   setShares(field, base, column, open ? lo : lo + 1, traced, work);
-  let j = first;
-  let done = 0;
-  let rest = field[base + j];
-  let restMoment = moment[momentBase + j];
-  ends[TOP] = 0;
-  ends[TOP_MOMENT] = 0;
-  for (let f = open ? lo : lo + 1; f <= traced; f++) {
-    const to = cell[f];
-    let sum = 0;
-    let momentSum = 0;
-    while (j < to && j <= last) {
-      sum += rest;
-      momentSum += restMoment;
-      j++;
-      done = 0;
-      rest = j <= last ? field[base + j] : 0;
-      restMoment = j <= last ? moment[momentBase + j] : 0;
-    }
-    if (j === to && share[f] > done) {
-      const amount = done === 0 ? rest : j <= last ? field[base + j] : 0;
-      const origin = done === 0 ? restMoment : j <= last ? moment[momentBase + j] : 0;
-      const taken = share[f] - done;
-      done = share[f];
-      sum += amount * taken;
-      momentSum += origin * taken;
-      rest = amount * (1 - done);
-      restMoment = origin * (1 - done);
-    }
-    if (f > lo) {
-      laid[f - 1] = sum;
-      laidMoment[f - 1] = momentSum;
-    } else {
-      ends[TOP] = sum;
-      ends[TOP_MOMENT] = momentSum;
-    }
-  }
-  for (j++; j <= last; j++) {
-    rest += field[base + j];
-    restMoment += moment[momentBase + j];
-  }
+  sumSlice(field, base, moment, momentBase, first, 0, last, open ? work.cell[lo] : first, open ? share[lo] : 0, work);
+  ends[TOP] = ends[SLICE];
+  ends[TOP_MOMENT] = ends[SLICE_MOMENT];
+  layCells(field, base, moment, momentBase, first, last, lo, traced, open, work);
+  const from = traced > lo || open ? work.cell[traced] : first;
+  const done = traced > lo || open ? share[traced] : 0;
+  sumSlice(field, base, moment, momentBase, from, done, last, last + 1, 0, work);
+  ends[BOTTOM] = 0;
+  ends[BOTTOM_MOMENT] = 0;
   if (traced < hi) {
-    laid[traced] = rest;
-    laidMoment[traced] = restMoment;
+    work.amount[traced] = ends[SLICE];
+    work.moment[traced] = ends[SLICE_MOMENT];
+  } else {
+    ends[BOTTOM] = ends[SLICE];
+    ends[BOTTOM_MOMENT] = ends[SLICE_MOMENT];
   }
-  ends[BOTTOM] = traced < hi ? 0 : rest;
-  ends[BOTTOM_MOMENT] = traced < hi ? 0 : restMoment;
   for (let i = first; i < lo; i++) {
     field[base + i] = 0;
     moment[momentBase + i] = 0;
   }
-  for (let i = lo; i < hi; i++) {
-    field[base + i] = laid[i];
-    moment[momentBase + i] = laidMoment[i];
-  }
+  copyBack(field, base, moment, momentBase, lo, hi, work);
 }
 
 /**

@@ -1,7 +1,7 @@
 // What the water carries goes where the water goes: one set of origins for all substances.
 import { SALT, SUBSTANCE_COUNT } from '../fluid/substances';
 import { leaveDissolved } from './exchange';
-import { gather, TOP } from './field';
+import { gather, NO_ROOM_m3, TOP } from './field';
 import { firstPresent, foldTop } from './column';
 import type { HoleState } from './hole';
 import type { MouthFlux } from './mouth';
@@ -35,7 +35,7 @@ function traceWater(
     if (exchanges) held_m3 += enter_m3[j];
     if (j === bitCell) held_m3 = Math.max(0, held_m3 + moved_m3);
     waterBefore_m3[j] = held_m3;
-    dilution[j] = held_m3 > 0 ? 1 / held_m3 : 0;
+    dilution[j] = held_m3 > NO_ROOM_m3 ? 1 / held_m3 : 0;
     if (j < face) aboveEntry_m3 += held_m3;
   }
   let j = column.from;

@@ -11,6 +11,9 @@ import { STRETCHES, type HoleWork } from './work';
 
 /** A crowd is reckoned with up to this grain volume fraction: beyond it the cell packs. */
 const MOST_CROWDED_frac = 0.6;
+/** A cell that closes may be left with next to no water: below so much of it only the fines count, and no fluid is heavier than this. */
+const NO_WATER_m3 = 1e-9;
+const HEAVIEST_kgm3 = 2000;
 
 // Fluid of one stretch: scratch of one reading.
 const makeup = createMakeup();
@@ -20,6 +23,7 @@ export function readStretches(hole: HoleState, work: HoleWork, temperature_C: nu
   const { from } = work.column;
   const n = hole.used - from;
   const stretches = Math.min(STRETCHES, n);
+  const { cells, dissolved_kg, solids_m3 } = hole;
   work.stretches = stretches;
   for (let s = 0; s < stretches; s++) {
     const first = from + Math.floor((s * n) / stretches);
@@ -36,19 +40,20 @@ export function readStretches(hole: HoleState, work: HoleWork, temperature_C: nu
       room += work.volume_m3[i];
       grains += work.grains_m3[i];
       fines += work.fines_m3[i];
-      clay += hole.solids_m3[CLAY_CLASS * hole.cells + i];
-      soaked_kg += hole.dissolved_kg[SOAKED * hole.cells + i];
-      bentonite_kg += hole.dissolved_kg[BENTONITE * hole.cells + i];
-      swelling_kg += hole.dissolved_kg[SWELLING * hole.cells + i];
-      salt_kg += hole.dissolved_kg[SALT * hole.cells + i];
+      clay += solids_m3[CLAY_CLASS * cells + i];
+      soaked_kg += dissolved_kg[SOAKED * cells + i];
+      bentonite_kg += dissolved_kg[BENTONITE * cells + i];
+      swelling_kg += dissolved_kg[SWELLING * cells + i];
+      salt_kg += dissolved_kg[SALT * cells + i];
     }
-    const water = room - grains;
-    const fines_frac = room > 0 ? Math.min(1, fines / room) : 0;
-    const clay_frac = room > 0 ? Math.min(1, clay / room) : 0;
-    makeupInto(makeup, soaked_kg, bentonite_kg, swelling_kg, salt_kg, water, fines_frac, clay_frac);
+    const water_m3 = room - grains > NO_WATER_m3 ? room - grains : 0;
+    const fines_frac = room > 0 ? Math.min(MOST_CROWDED_frac, fines / room) : 0;
+    const clay_frac = room > 0 ? Math.min(MOST_CROWDED_frac, clay / room) : 0;
+    makeupInto(makeup, soaked_kg, bentonite_kg, swelling_kg, salt_kg, water_m3, fines_frac, clay_frac);
     rheologyOf(work.rheology, makeup, temperature_C);
     // A grain falls through the fluid with the fines in it; coarser neighbours hinder it instead.
-    const density_kgm3 = suspensionDensity_kgm3(fines_frac, makeup.bentonite_gL, makeup.salt_gL);
+    const weight_kgm3 = suspensionDensity_kgm3(fines_frac, makeup.bentonite_gL, makeup.salt_gL);
+    const density_kgm3 = Math.min(HEAVIEST_kgm3, weight_kgm3);
     const { K_Pasn, n_ratio } = work.rheology;
     slipInto(work.oneSlip_ms, work.oneHinder, K_Pasn, n_ratio, density_kgm3, ambient_1s);
     for (let k = 0; k < CLASS_COUNT; k++) {

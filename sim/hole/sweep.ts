@@ -13,7 +13,7 @@ import {
   readRoom,
 } from './column';
 import { leaveFines, lowerExchange, readExchange, setFlow, type ExchangeInput } from './exchange';
-import { BOTTOM, BOTTOM_MOMENT, TOP, TOP_MOMENT, carryField } from './field';
+import { BOTTOM, BOTTOM_MOMENT, NO_ROOM_m3, TOP, TOP_MOMENT, carryField } from './field';
 import type { HoleState, StemPlace } from './hole';
 import type { MouthFlux } from './mouth';
 import { emptyParcel, parcelVolume_m3, type Parcel } from './parcel';
@@ -45,7 +45,7 @@ function readLoad(work: HoleWork, fromTop_m3: number): void {
   const { dilution } = work.field;
   for (let i = column.from; i < column.cells; i++) {
     const held_m3 = i === column.from ? fromTop_m3 : volume_m3[i];
-    dilution[i] = held_m3 > 0 ? 1 / held_m3 : 0;
+    dilution[i] = held_m3 > NO_ROOM_m3 ? 1 / held_m3 : 0;
     solids_frac[i] = grains_m3[i] * dilution[i];
   }
 }
@@ -155,10 +155,11 @@ export function sweepHole(hole: HoleState, work: HoleWork, input: SweepInput, mo
     const held_m3 = i === column.to ? toTop_m3 : work.volume_m3[i];
     work.waterAfter_m3[i] = Math.max(0, held_m3 - work.grains_m3[i]);
   }
-  mouth.water_m3 = out_m3 - grainsOut_m3;
+  // A hole that closes can press out no more water than there is.
+  const water_m3 = hole.water_m3 + inflow.water_m3 + work.came.water_m3 - work.left.water_m3;
+  mouth.water_m3 = Math.min(out_m3 - grainsOut_m3, Math.max(0, water_m3));
   carryDissolved(hole, work, inflow, moved_m3, mouth);
-  if (work.exchanges) work.left.water_m3 = lost_m3 + work.came.water_m3 - parcelVolume_m3(work.left);
-  hole.water_m3 += inflow.water_m3 + work.came.water_m3 - work.left.water_m3 - mouth.water_m3;
+  hole.water_m3 = Math.max(0, water_m3 - mouth.water_m3);
 
   for (let k = 0; k < CLASS_COUNT; k++) work.oneSlip_ms[k] = work.slip_ms[(work.stretches - 1) * CLASS_COUNT + k];
   if (inflow.water_m3 > 0 && work.bitFace > 0) pickUpBed(hole, place, work.oneSlip_ms, work.pastBit_ms, input.dt_s);

@@ -51,6 +51,7 @@ function fillFluid(shown: ShownHole, run: Run): void {
   const { hole, pump } = run.state;
   const steel_m2 = (Math.PI / 4) * place.rodOutside_m * place.rodOutside_m;
   const bedTop_m = hole.depth_m - shown.bed_m;
+  const surface = Math.min(hole.used - 1, Math.round(shown.level_m / hole.dz_m));
   let soaked_kg = 0;
   let fluid_m3 = 0;
   for (let i = 0; i < shown.cells; i++) {
@@ -59,14 +60,16 @@ function fillFluid(shown: ShownHole, run: Run): void {
     const bottom_m = i === hole.used - 1 ? Math.max(top_m, bedTop_m) : top_m + hole.dz_m;
     const open_m2 = Math.PI * hole.radius_m[i] * hole.radius_m[i];
     const steelLength_m = Math.max(0, Math.min(bottom_m, place.bit_m) - top_m);
-    const room_m3 = Math.max(1e-9, open_m2 * (bottom_m - top_m) - steel_m2 * steelLength_m);
+    const full_m3 = open_m2 * (bottom_m - top_m) - steel_m2 * steelLength_m;
+    // The first cell that holds fluid is half a cell to one and a half high.
+    const room_m3 = Math.max(1e-9, full_m3 * (i === surface ? (bottom_m - shown.level_m) / (bottom_m - top_m) : 1));
     for (let k = 0; k < CLASS_COUNT; k++) {
       const at = k * hole.cells + i;
       shown.solids_frac[k * shown.stride + i] = inUse ? Math.min(0.6, hole.solids_m3[at] / room_m3) : 0;
     }
     const inRing = (top_m + Math.min(bottom_m, hole.depth_m)) / 2 < place.bit_m;
     shown.up_ms[i] = inRing ? pump.flow_m3s / Math.max(1e-6, open_m2 - steel_m2) : 0;
-    if (inUse) {
+    if (inUse && i >= surface) {
       soaked_kg += hole.dissolved_kg[SOAKED * hole.cells + i];
       fluid_m3 += room_m3;
     }
@@ -79,9 +82,9 @@ function fillFluid(shown: ShownHole, run: Run): void {
 function fillSlip(shown: ShownHole, run: Run): void {
   const { work } = run;
   const { used } = run.state.hole;
-  const last = Math.min(work.hole.slip_ms.length / CLASS_COUNT, used) - 1;
+  const last = work.hole.stretches - 1;
   for (let i = 0; i < shown.cells; i++) {
-    const at = Math.min(i, used - 1);
+    const at = Math.max(work.hole.column.from, Math.min(i, used - 1));
     const stretch = work.hole.stretchPlace[at];
     const above = Math.min(last, Math.floor(stretch));
     const below = Math.min(last, above + 1);

@@ -95,7 +95,15 @@ test('what enters at the bit fills the gap below the stream, in plug flow', () =
   const column = fullColumn(8, 0.25, 2);
   const field = new Float64Array(8).fill(0.25);
   const work = createFieldWork(8);
-  carryField(field, none(8), 0, column, new Float64Array(8).fill(0.6 / 0.25), { face: 8, amount: 0.6, moment: 0, up_frac: 1 }, work);
+  carryField(
+    field,
+    none(8),
+    0,
+    column,
+    new Float64Array(8).fill(0.6 / 0.25),
+    { face: 8, amount: 0.6, moment: 0, up_frac: 1 },
+    work,
+  );
   // A column of even load that takes in fluid of the same load keeps it.
   for (const amount of field) expect(amount).toBeCloseTo(0.25, 12);
   expect(work.ends[TOP]).toBeCloseTo(0.6, 12);
