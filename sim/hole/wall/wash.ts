@@ -1,10 +1,11 @@
 // One look at the stream along a cell: it takes off what it can.
 import type { HoleState } from '../hole';
-import type { WallGround } from '../wallGround';
+import { DRAINED_kPa, type WallGround } from '../wallGround';
 import { WASHOUT, note } from './failures';
 import { takeOff } from './slough';
 import { BIT_FILLS_frac } from './swab';
 import type { WallInput } from './input';
+import { inhibition_ratio } from './swelling';
 import { thinness_ratio, wallShear_Pa, washRate_ms, washThreshold_Pa } from './washout';
 import type { WallWork } from './work';
 
@@ -21,6 +22,7 @@ export function readStream(work: WallWork, input: WallInput): void {
   const { rodOutside_m } = input.stem;
   stream.ring_Pa = wallShear_Pa(conduit, flow_m3s, bitWidth_m, rodOutside_m, fluid);
   stream.bit_Pa = wallShear_Pa(conduit, pastBit_m3s(flow_m3s), bitWidth_m, rodOutside_m, fluid);
+  stream.coated_ratio = inhibition_ratio(input.soaked_gL, input.bentonite_gL);
   stream.thin_ratio = flow_m3s > 0 ? thinness_ratio(fluid, flow_m3s, bitWidth_m, rodOutside_m) : 1;
 }
 
@@ -45,7 +47,8 @@ export function washCell(
   if (threshold_Pa >= most_Pa && 2 * before_m >= input.bitWidth_m) return;
   const flow_m3s = atBit ? pastBit_m3s(input.flow_m3s) : input.flow_m3s;
   const shear_Pa = wallShear_Pa(work.conduit, flow_m3s, 2 * before_m, stem.rodOutside_m, input.fluid);
-  const rate_ms = washRate_ms(work.wash, i, shear_Pa, threshold_Pa, work.stream.thin_ratio);
+  const left_ratio = ground.su_kPa[i] === DRAINED_kPa ? work.stream.thin_ratio : work.stream.coated_ratio;
+  const rate_ms = washRate_ms(work.wash, i, shear_Pa, threshold_Pa, left_ratio);
   if (!(rate_ms > 0)) return;
   const volume_m3 = takeOff(hole, ground, work.fallen, i, rate_ms * dt_s, input.bitWidth_m);
   const washed_m = input.bitWidth_m / 2 + WASHED_m;

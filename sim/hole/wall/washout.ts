@@ -96,21 +96,22 @@ const MOST_STAGE = 3;
 const LEAST_STAGE = 0.02;
 
 /**
- * Retreat of the wall of cell i, m/s: clean ground pickUp T^1.5 thin, T = (tau - threshold)/threshold up to 3, thin what a thick fluid leaves of it
- * (nu^-.2, from D*^.3); cohesive ground kd (tau - threshold). 0 up to the threshold.
+ * Retreat of the wall of cell i, m/s: clean ground pickUp T^1.5 left, T = (tau - threshold)/threshold up to 3; cohesive ground
+ * kd (tau - threshold) left; 0 up to the threshold. left_ratio: what the fluid leaves of it, in sand by its thickness (nu^-.2, from
+ * D*^.3), in clay by the skin that it lays on it.
  */
 export function washRate_ms(
   table: WashTable,
   i: number,
   shear_Pa: number,
   threshold_Pa: number,
-  thin_ratio: number,
+  left_ratio: number,
 ): number {
   const excess_Pa = shear_Pa - threshold_Pa;
   if (!(excess_Pa > LEAST_STAGE * threshold_Pa)) return 0;
-  if (table.erodibility_m3Ns[i] > 0) return table.erodibility_m3Ns[i] * excess_Pa;
+  if (table.erodibility_m3Ns[i] > 0) return table.erodibility_m3Ns[i] * excess_Pa * left_ratio;
   const stage = excess_Pa < MOST_STAGE * threshold_Pa ? excess_Pa / threshold_Pa : MOST_STAGE;
-  return table.pickUp_ms[i] * stage * Math.sqrt(stage) * thin_ratio;
+  return table.pickUp_ms[i] * stage * Math.sqrt(stage) * left_ratio;
 }
 
 /** What a fluid leaves of the pick-up of water: (nu/1e-6)^-.2 at the shear rate of the ring, at most 1. Worked value: ten times thicker -> .631. */

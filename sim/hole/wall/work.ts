@@ -14,8 +14,9 @@ export interface Stream {
   /** Shear stress along the rods and past the bit, Pa: no more in any wider cell. */
   ring_Pa: number;
   bit_Pa: number;
-  /** What its thickness leaves of the pick-up. */
+  /** What its thickness leaves of the pick-up of sand, and what its skin on clay leaves of the wear. */
   thin_ratio: number;
+  coated_ratio: number;
 }
 
 export interface WallWork {
@@ -58,7 +59,7 @@ export function createWallWork(ground: WallGround, dz_m: number): WallWork {
     },
     swab: createSwab(),
     conduit: createConduit(),
-    stream: { ring_Pa: 0, bit_Pa: 0, thin_ratio: 1 },
+    stream: { ring_Pa: 0, bit_Pa: 0, thin_ratio: 1, coated_ratio: 1 },
     fallen: createFallen(ground.cells),
     failures: createFailures(CAUSES_AT_ONCE * ground.cells),
     sloughing: 0,
