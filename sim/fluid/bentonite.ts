@@ -29,6 +29,7 @@ const LOW_SHEAR_1s = 0.1;
 const HIGH_SHEAR_1s = 3000;
 const LOW_LOG = ln(LOW_SHEAR_1s);
 const HIGH_LOG = ln(HIGH_SHEAR_1s);
+const CONSISTENCY_LOG = ln(BENTONITE.consistency_Pasn);
 
 /**
  * Adds the stress of swollen bentonite to a fluid's power law, in place, at 25 C. Bentonite alone has K = .05 (c/40)^5.84 and
@@ -41,7 +42,7 @@ export function addBentonite(fluid: Rheology, bentonite_gL: number): void {
   if (!(bentonite_gL > 0)) return;
   const log = ln(bentonite_gL / BENTONITE.reference_gL);
   const index = clamp(BENTONITE.index - BENTONITE.indexFall * log, BENTONITE.indexLeast, 1);
-  const logK = ln(BENTONITE.consistency_Pasn) + BENTONITE.power * log;
+  const logK = CONSISTENCY_LOG + BENTONITE.power * log;
   const low_Pa = fluid.K_Pasn * exp(fluid.n_ratio * LOW_LOG) + exp(logK + index * LOW_LOG);
   const high_Pa = fluid.K_Pasn * exp(fluid.n_ratio * HIGH_LOG) + exp(logK + index * HIGH_LOG);
   const n_ratio = Math.min(1, ln(high_Pa / low_Pa) / (HIGH_LOG - LOW_LOG));
