@@ -1,5 +1,6 @@
 // Five thousand random runs: every invariant holds in each, and between them they meet all that can happen.
 import { EVENT_NAMES, REFUSAL_KEYS } from '$sim';
+import { LONG_EVERY } from '../sim/random/jobs';
 import { added, type Counts, type Tally } from '../sim/random/tally';
 import { trial } from '../sim/random/trial';
 import type { Claim, Sweep } from './sweep';
@@ -7,9 +8,9 @@ import type { Claim, Sweep } from './sweep';
 const RUNS = 5000;
 const RUNS_PER_TASK = 50;
 const TICKS = 1200;
-/** One run in so many goes on for a half day, for what takes its time. */
-const LONG_EVERY = 25;
+/** One run in LONG_EVERY goes on for hours, for what takes its time. */
 const LONG_TICKS = 14_400;
+const ticksOf = (n: number): number => (n % LONG_EVERY === LONG_EVERY - 1 ? LONG_TICKS : TICKS);
 const LEAST_TAKEN = 0.5;
 const LEAST_TIMES = 20;
 
@@ -30,8 +31,7 @@ const sweep: Sweep<Task, Result> = {
     const faults: string[] = [];
     const tallies: Tally[] = [];
     for (let n = first; n < first + RUNS_PER_TASK; n++) {
-      const ticks = n % LONG_EVERY === LONG_EVERY - 1 ? LONG_TICKS : TICKS;
-      const { tally, fault } = trial(n, { ticks, replay: n % 10 === 0, restore: n % 10 === 5 });
+      const { tally, fault } = trial(n, { ticks: ticksOf(n), replay: n % 10 === 0, restore: n % 10 === 5 });
       if (fault) faults.push(`run ${n}, ${fault}`);
       tallies.push(tally);
     }

@@ -11,15 +11,8 @@ export interface Played {
 }
 
 /** Habits of one crew; drilling and rods belong to every crew. */
-const OWN_HABITS = 5;
-const EVERYBODYS: readonly string[] = [
-  'drillsOn',
-  'drillsOn',
-  'drillsOn',
-  'addsARod',
-  'addsARodAfterClearing',
-  'primesAgain',
-];
+const OWN_HABITS = 7;
+const EVERYBODYS: readonly string[] = ['drillsOn', 'drillsOn', 'drillsOn', 'addsARod', 'addsARodAfterClearing'];
 /** How often a free second brings a habit, or one act by chance. */
 const HABIT_frac = 0.06;
 const ACT_frac = 0.05;
@@ -33,7 +26,8 @@ export function playRandom(scenario: Scenario, seedText: string, ticks: number, 
   const stream: Stream = createStream(seedText);
   const run = createRun(scenario);
   const habits = [...EVERYBODYS, ...Array.from({ length: OWN_HABITS }, () => pick(stream, HABIT_NAMES))];
-  const script: Move[] = HABITS.primesAgain(run, stream).concat(HABITS.drillsOn(run, stream));
+  const first = run.state.site.pitDug ? [] : HABITS.setsOut(run, stream);
+  const script: Move[] = [...first, ...HABITS.primesAgain(run, stream), ...HABITS.drillsOn(run, stream)];
   let idle_s = 0;
   let tried = 0;
   let taken = 0;
@@ -44,6 +38,8 @@ export function playRandom(scenario: Scenario, seedText: string, ticks: number, 
       act(run, action, payload);
       idle_s = 0;
     }
+    if (script.length === 0 && !run.state.pump.primed && chance(stream, HABIT_frac))
+      script.push(...HABITS.primesAgain(run, stream));
     if (script.length === 0 && chance(stream, HABIT_frac)) script.push(...HABITS[pick(stream, habits)](run, stream));
     if (chance(stream, script.length === 0 ? ACT_frac : ACT_frac / 5)) {
       const { action, payload } = nextAct(run, stream);

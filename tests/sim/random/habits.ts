@@ -56,6 +56,29 @@ export const HABITS: Readonly<Record<string, Habit>> = {
     move(1, 'workStem', { time_s: 120 }),
     move(125, 'lift', { distance_m: 0.5, speed_ms: 0.1 }),
   ],
+  drillsFastAndStopsDead: (_run, stream) => [
+    ...start(1),
+    ...stop.map((m, i) => (i === 0 ? { ...m, after_s: seconds(stream, 60, 300) } : m)),
+    move(seconds(stream, 60, 400), 'setTurning', { on: true }),
+    move(0, 'setFeed', { feed_frac: 1 }),
+    move(seconds(stream, 5, 60), 'setThrottle', { throttle_frac: 1 }),
+    pause(30),
+    move(5, 'setFeed', { feed_frac: 0 }),
+    move(0, 'setTurning', { on: false }),
+    move(0, 'lift', { distance_m: 1, speed_ms: 0.2 }),
+    move(30, 'workStem', { time_s: 120 }),
+    move(125, 'workStem', { time_s: 300 }),
+    pause(305),
+  ],
+  turnsOnThroughAStall: (_run, stream) => [
+    move(0, 'setThrottle', { throttle_frac: 0 }),
+    move(seconds(stream, 60, 300), 'setTurning', { on: true }),
+    move(0, 'setFeed', { feed_frac: 1 }),
+    pause(seconds(stream, 60, 400)),
+    move(0, 'setTurning', { on: false }),
+    move(seconds(stream, 60, 300), 'setThrottle', { throttle_frac: 1 }),
+    move(5, 'setTurning', { on: true }),
+  ],
   turnsInTheFill: (_run, stream) => [
     ...stop,
     move(seconds(stream, 60, 300), 'setTurning', { on: true }),
@@ -107,8 +130,17 @@ export const HABITS: Readonly<Record<string, Habit>> = {
     pause(seconds(stream, 120, 500)),
   ],
   cleansTheStrainerRunning: () => [move(0, 'clearStrainer'), ...stop, move(45, 'prime'), pause(185)],
-  primesAgain: (run) =>
-    run.state.pump.primed ? [] : [...stop, move(1, 'clearStrainer'), move(45, 'prime'), pause(185), ...start(0.5)],
+  primesAgain: (run, stream) =>
+    run.state.pump.primed
+      ? []
+      : [
+          ...stop,
+          move(1, 'setStrainer', { height_m: 0.15 }),
+          move(11, 'addWater', { water_L: 150 }),
+          move(seconds(stream, 100, 305), 'prime'),
+          pause(185),
+          ...start(between(stream, 0.3, 1)),
+        ],
   digs: (_run, stream) => [
     move(0, 'digOutPit', {
       chamber: pick(stream, wordsOf('digOutPit', 'chamber')),
@@ -134,6 +166,31 @@ export const HABITS: Readonly<Record<string, Habit>> = {
     move(0, 'lift', { distance_m: 0.4, speed_ms: 0.1 }),
     pause(seconds(stream, 60, 300)),
   ],
+  setsOut: (_run, stream) => [
+    move(0, 'setOut', {
+      settling_m3: between(stream, 0.2, 0.8),
+      suction_m3: between(stream, 0.2, 0.8),
+      channel_m: between(stream, 0.5, 4),
+    }),
+    pause(seconds(stream, 300, 900)),
+    move(0, 'fillPit', { water_L: 400 }),
+    move(210, 'prime'),
+    pause(185),
+  ],
+  overfills: (_run, stream) => [
+    move(0, 'fillPit', { water_L: seconds(stream, 200, 2000) }),
+    move(seconds(stream, 100, 300), 'setThrottle', { throttle_frac: 0 }),
+    move(0, 'addWater', { water_L: 200 }),
+    move(0, 'setThrottle', { throttle_frac: 1 }),
+  ],
+  thickensWithBentonite: (_run, stream) => [
+    move(0, 'addAdditive', { additive: 'bentonite', mass_g: seconds(stream, 2000, 25000), manner: 'sprinkled' }),
+    move(305, 'stir', { time_s: 300 }),
+    pause(seconds(stream, 300, 900)),
+  ],
+  // Backfilling takes an hour: not in a short run.
+  movesOn: (run) => (run.state.tick < 2400 ? [] : [...stop, move(5, 'abandon', { move: true }), pause(4000)]),
+  sleeps: () => [...stop, move(0, 'waitFor', { until: 'morning', cap_s: 14400 })],
   goesHome: (_run, stream) => [...stop, move(0, 'waitFor', { time_s: seconds(stream, 200, 14400) }), pause(300)],
   digsThePit: (run, stream) =>
     run.state.site.pitDug

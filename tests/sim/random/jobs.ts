@@ -49,19 +49,19 @@ function anyKit(stream: Stream): Partial<Kit> {
     nozzle_m: pick(stream, [0.008, 0.01, 0.012]),
     shutOff_m: between(stream, 15, 40),
     free_m3s: between(stream, 0.003, 0.009),
-    pumpAbovePit_m: between(stream, 0.2, 4),
+    pumpAbovePit_m: chance(stream, 0.2) ? between(stream, 2, 6) : between(stream, 0.2, 1.5),
     stallTorque_Nm: between(stream, 25, 60),
     pullLimit_N: between(stream, 600, 1800),
     crew: whole(stream, 2, 4),
     settling: { area_m2: between(stream, 0.2, 0.9), depth_m: between(stream, 0.4, 1) },
     suction: { area_m2: between(stream, 0.2, 0.9), depth_m: between(stream, 0.4, 1) },
-    altitude_m: pick(stream, [0, 500, 1500, 3000]),
+    altitude_m: pick(stream, [0, 0, 500, 1500, 3000]),
     temperature_C: between(stream, 8, 38),
   };
 }
 
-function anyOpening(stream: Stream, kit: Kit): Opening {
-  const poor = chance(stream, 0.25);
+function anyOpening(stream: Stream, kit: Kit, long: boolean): Opening {
+  const poor = !long && chance(stream, 0.25);
   const deep = chance(stream, 0.5);
   const rods = deep ? whole(stream, 2, 12) : 1;
   // The bit hangs just above the bottom of the hole there is; some of the last rod still stands out.
@@ -79,9 +79,10 @@ function anyOpening(stream: Stream, kit: Kit): Opening {
     bentonite_kg: poor ? 0 : between(stream, 0, 150),
     clay_kg: poor ? 0 : between(stream, 0, 300),
     chlorine_kg: poor ? 0 : between(stream, 0, 30),
+    // Digging takes an hour or more: a short run would hardly see anything else.
+    setOut: chance(stream, long ? 0.2 : 0.02),
+    unlinedPit: chance(stream, 0.4),
     maxDepth_m: Math.ceil(starter_m + 6),
-    unlinedPit: chance(stream, 0.3),
-    setOut: chance(stream, 0.03),
     pumpWorn_frac: chance(stream, 0.2) ? between(stream, 0.09, 0.11) : 0,
   };
 }
@@ -91,7 +92,7 @@ function anySky(stream: Stream, n: number): Partial<Scenario> {
   const sky: { -readonly [K in keyof Scenario]?: Scenario[K] } = {};
   if (chance(stream, 0.3)) {
     const from_s = whole(stream, 0, 600);
-    const shower = { from_s, to_s: from_s + whole(stream, 60, 1800), rain_mmh: between(stream, 1, 120) };
+    const shower = { from_s, to_s: from_s + whole(stream, 60, 1800), rain_mmh: between(stream, 1, 400) };
     sky.weather = { evaporation_mmDay: between(stream, 0, 12), showers: [shower] };
   }
   // Light from 7 to 17 o'clock.
@@ -101,11 +102,14 @@ function anySky(stream: Stream, n: number): Partial<Scenario> {
   return sky;
 }
 
+/** One job in so many is meant for a run of hours: its stocks last. */
+export const LONG_EVERY = 25;
+
 /** Job number n; the same number always gives the same job. */
 export function randomJob(n: number): Scenario {
   const stream = createStream(`random job ${n}`);
   const kit = { ...DEFAULT_KIT, ...anyKit(stream) };
-  const opening = anyOpening(stream, kit);
+  const opening = anyOpening(stream, kit, n % LONG_EVERY === LONG_EVERY - 1);
   const ground = anyGround(n, stream);
   const sky = anySky(stream, n);
   return {

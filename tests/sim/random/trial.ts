@@ -31,15 +31,16 @@ export function trial(n: number, { ticks, replay, restore }: TrialOptions): Tria
   let snapshot: { text: string; entries: number } | null = null;
   let fault: string | null = null;
   let machine: MachineValue | null = null;
-  let depth_m = scenario.opening.starter_m;
-  let hole = 1;
+  const { opening } = scenario;
+  let holeNumber = 1;
+  let depth_m = opening.starter_m;
   const { run, tried, taken } = playRandom(scenario, `random ${n}`, ticks, (now) => {
     const { state } = now;
     if (state.machine !== machine) noteModes(modes, now);
     machine = state.machine;
-    if (state.holeNumber !== hole) depth_m = scenario.opening.starter_m;
-    hole = state.holeNumber;
-    if (state.hole.depth_m < depth_m - RISES_m) fault ??= `tick ${state.tick}: the hole has become less deep`;
+    if (state.holeNumber !== holeNumber) tally.drilled_m += depth_m - opening.starter_m;
+    else if (state.hole.depth_m < depth_m - RISES_m) fault ??= `tick ${state.tick}: the hole has become less deep`;
+    holeNumber = state.holeNumber;
     depth_m = state.hole.depth_m;
     if (restore && state.tick === snapshotTick)
       snapshot = { text: JSON.stringify(snapshotOf(now)), entries: now.log.length };
@@ -58,7 +59,7 @@ export function trial(n: number, { ticks, replay, restore }: TrialOptions): Tria
   tally.tried = tried;
   tally.taken = taken;
   tally.ticks = run.state.tick;
-  tally.drilled_m = run.state.hole.depth_m - scenario.opening.starter_m;
+  tally.drilled_m += depth_m - opening.starter_m;
   countEvents(tally, run);
   countModes(tally, modes);
   return { tally, fault };

@@ -48,7 +48,9 @@ const moments: Moment[] = [];
 beforeAll(() => {
   for (let n = 0; n < JOBS; n++) {
     playRandom(randomJob(n), `random ${n}`, TICKS, (run) => {
-      if (!MOMENTS.includes(run.state.tick)) return;
+      // Those at which something has just happened, too.
+      const { tick, recent } = run.state;
+      if (!MOMENTS.includes(tick) && !(recent.length > 0 && tick % 8 === 0)) return;
       const there = restoreRun(run.scenario, JSON.parse(JSON.stringify(snapshotOf(run))) as Snapshot);
       // So that some sample has all its names.
       if (there.state.samples.length > 0) act(there, 'nameSample', ALL_NAMES);
