@@ -47,9 +47,12 @@ function headFor_m(speed_ms: number, K_Pasn: number, n_ratio: number, excess: nu
   return ((1 + 4 * friction * slender) * speed_ms * speed_ms) / (2 * GRAVITY_MS2);
 }
 
+/** Nobody waits longer for the funnel, s: a paste that hardly runs reads so. ASSUMED. */
+const LONGEST_s = 3600;
+
 /**
  * Time to drain volume_m3 out of the funnel filled to its screen, s: t = sum dV/(1.03 A v), v from the head that stands above
- * the tube's end at each slice. K_Pasn above 0, n_ratio .2-1, density_kgm3 above 0, volume_m3 above 0 and below 1.5e-3.
+ * the tube's end at each slice; 3600 at the most. K_Pasn above 0, n_ratio .2-1, density_kgm3 above 0, volume_m3 above 0 and below 1.5e-3.
  * Throws RangeError when the volume is not in that range.
  * Source: energy balance; geometry in materials/funnel. Worked value: water at 21 C, 946 mL -> 26.0 s.
  */
@@ -61,13 +64,16 @@ export function marshFunnel_s(K_Pasn: number, n_ratio: number, density_kgm3: num
   const bore_m2 = (Math.PI / 4) * FUNNEL.bore_m * FUNNEL.bore_m;
   const fastest_ms = Math.sqrt(2 * GRAVITY_MS2 * (FUNNEL.cone_m + FUNNEL.tube_m));
   const excess_ratio = entryExcess_ratio(n_ratio);
+  // Slower than this, one slice alone would take too long.
+  const slowest_ms = slice_m3 / (bore_m2 * TRIM_ratio * LONGEST_s);
   let time_s = 0;
   let speed_ms = fastest_ms / 2;
   for (let i = 0; i < SLICES; i++) {
     const head_m = surface_m(FUNNEL.filled_m3 - (i + 0.5) * slice_m3) + FUNNEL.tube_m;
     const excess = (v: number): number => headFor_m(v, K_Pasn, n_ratio, excess_ratio, density_kgm3) - head_m;
-    speed_ms = solveBracketed(excess, 1e-9, fastest_ms, speed_ms, speed_ms * 1e-7);
+    if (excess(slowest_ms) >= 0) return LONGEST_s;
+    speed_ms = solveBracketed(excess, slowest_ms, fastest_ms, speed_ms, speed_ms * 1e-7);
     time_s += slice_m3 / (bore_m2 * TRIM_ratio * speed_ms);
   }
-  return time_s;
+  return Math.min(time_s, LONGEST_s);
 }

@@ -55,6 +55,10 @@ test('even a jelly gives a finite time', () => {
   expect(Number.isFinite(seconds(30))).toBe(true);
 });
 
+test('nobody waits for a paste: it reads an hour, whatever it is', () => {
+  for (const K_Pasn of [200, 1e4, 1e9, 1e30]) expect(marshFunnel_s(K_Pasn, 0.2, 1100, FUNNEL_VOLUME_m3)).toBe(3600);
+});
+
 test('refuses a cup larger than the funnel', () => {
   expect(() => marshFunnel_s(0.001, 1, 1000, FUNNEL.filled_m3)).toThrow(RangeError);
   expect(() => marshFunnel_s(0.001, 1, 1000, 0)).toThrow(RangeError);

@@ -24,6 +24,8 @@ const JOBS = 24;
 const TICKS = 1200;
 /** Moments taken out of each job, at these ticks. */
 const ALL_NAMES = { sample: 1, main: 'clay', secondary: 'silt', colour: 'grey', feel: 'sticky' };
+/** A hole given up before, for short runs hardly give one up. */
+const OLD_HOLE = { tick: 10, depth_m: 3, rodsLost: 0, ownLog: [{ from_m: 0, to_m: 1, kind: 'silt' as const }] };
 const MOMENTS = [95, 333, 570, 811, 1120];
 
 /** What a task remembers is one field, whatever its names are. A null is no field of its own. */
@@ -54,6 +56,7 @@ beforeAll(() => {
       const there = restoreRun(run.scenario, JSON.parse(JSON.stringify(snapshotOf(run))) as Snapshot);
       // So that some sample has all its names.
       if (there.state.samples.length > 0) act(there, 'nameSample', ALL_NAMES);
+      if (there.state.oldHoles.length === 0) there.state.oldHoles.push(structuredClone(OLD_HOLE));
       moments.push(momentOf(there));
     });
   }
@@ -74,6 +77,7 @@ function lookedAtWith(run: Run, changes: readonly [Field, Plain][]): string {
 function otherValue(field: Field, by: number, run: Run): Plain {
   const value = field.get();
   if (field.kind === 'machine.job') return 'abandoned';
+  if (field.kind === 'machine.stem') return value === 'stuck' ? 'hanging' : 'stuck';
   if (field.kind === 'stem.layerIndex') return Math.floor(by) % run.scenario.ground.layers.length;
   if (typeof value === 'number') return value * by + (by - 1) * 0.01;
   if (typeof value === 'boolean') return !value;
@@ -174,9 +178,10 @@ describe('senses', () => {
     let heard = 0;
     for (const { run } of moments) {
       const before = sensed(run);
-      const ground = structuredClone(run.scenario.ground) as Ground;
+      const { scenario, state } = run;
+      const ground = structuredClone(scenario.grounds?.[state.holeNumber - 1] ?? scenario.ground) as Ground;
       const here = `layers[${run.state.stem.layerIndex}].`;
-      const other: Run = { ...run, scenario: { ...run.scenario, ground } };
+      const other: Run = { ...run, scenario: { ...run.scenario, ground, grounds: undefined } };
       for (const field of realFields(ground)) {
         if (field.path.startsWith(here) && HEARD_AT_THE_BIT.includes(field.kind)) {
           const seen = [0.001, 1000].some(
@@ -211,7 +216,7 @@ describe('what lies below the bit', () => {
     const base = randomJob(n);
     // Two rods in all: the bit stays above the change of ground.
     const opening = { ...base.opening, rods: 1, rodsInAll: 2, starter_m: 0.4, maxDepth_m: 10 };
-    return { ...base, ground, opening };
+    return { ...base, ground, grounds: undefined, opening };
   };
 
   it('is not sensed before the bit is in it, whatever is done', () => {
