@@ -26,7 +26,7 @@ export function playRandom(scenario: Scenario, seedText: string, ticks: number, 
   const stream: Stream = createStream(seedText);
   const run = createRun(scenario);
   const habits = [...EVERYBODYS, ...Array.from({ length: OWN_HABITS }, () => pick(stream, HABIT_NAMES))];
-  const first = run.state.site.pitDug ? [] : HABITS.setsOut(run, stream);
+  const first = run.state.site.pitDug ? [] : HABITS.digsThePit(run, stream);
   const script: Move[] = [...first, ...HABITS.primesAgain(run, stream), ...HABITS.drillsOn(run, stream)];
   let idle_s = 0;
   let tried = 0;

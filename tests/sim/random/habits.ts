@@ -166,17 +166,6 @@ export const HABITS: Readonly<Record<string, Habit>> = {
     move(0, 'lift', { distance_m: 0.4, speed_ms: 0.1 }),
     pause(seconds(stream, 60, 300)),
   ],
-  setsOut: (_run, stream) => [
-    move(0, 'setOut', {
-      settling_m3: between(stream, 0.2, 0.8),
-      suction_m3: between(stream, 0.2, 0.8),
-      channel_m: between(stream, 0.5, 4),
-    }),
-    pause(seconds(stream, 300, 900)),
-    move(0, 'fillPit', { water_L: 400 }),
-    move(210, 'prime'),
-    pause(185),
-  ],
   overfills: (_run, stream) => [
     move(0, 'fillPit', { water_L: seconds(stream, 200, 2000) }),
     move(seconds(stream, 100, 300), 'setThrottle', { throttle_frac: 0 }),
@@ -188,9 +177,6 @@ export const HABITS: Readonly<Record<string, Habit>> = {
     move(305, 'stir', { time_s: 300 }),
     pause(seconds(stream, 300, 900)),
   ],
-  // Backfilling takes an hour: not in a short run.
-  movesOn: (run) => (run.state.tick < 2400 ? [] : [...stop, move(5, 'abandon', { move: true }), pause(4000)]),
-  sleeps: () => [...stop, move(0, 'waitFor', { until: 'morning', cap_s: 14400 })],
   goesHome: (_run, stream) => [...stop, move(0, 'waitFor', { time_s: seconds(stream, 200, 14400) }), pause(300)],
   digsThePit: (run, stream) =>
     run.state.site.pitDug
