@@ -13,8 +13,6 @@ export interface NeedTable {
   /** How far beyond the wall the failing body reaches, z sqrt(Ka), m. */
   reach_m: Float64Array;
   cot_ratio: Float64Array;
-  /** 1 where friction and cohesion hold the ground, 0 where undrained strength does. */
-  drained: Uint8Array;
   /** The last answer by cell and the radius it belongs to: asked again for the same radius, it costs nothing. */
   radius_m: Float64Array;
   logRadius: Float64Array;
@@ -40,7 +38,6 @@ export function createNeedTable(ground: WallGround, dz_m: number): NeedTable {
     power: array(),
     reach_m: array(),
     cot_ratio: array(),
-    drained: new Uint8Array(ground.cells),
     radius_m: array(),
     logRadius: array(),
     friction_Pa: array(),
@@ -48,10 +45,10 @@ export function createNeedTable(ground: WallGround, dz_m: number): NeedTable {
   };
   for (let i = 0; i < ground.cells; i++) {
     if (!(ground.phi_deg[i] > 0)) continue;
-    const rootKa = tanOf(45 - ground.phi_deg[i] / 2);
-    table.drained[i] = 1;
+    const Ka = activePressure_ratio(ground.phi_deg[i]);
+    const rootKa = Math.sqrt(Ka);
     table.weight_Pam[i] = ground.unitWeight_Nm3[i] * rootKa;
-    table.Ka_ratio[i] = rootKa * rootKa;
+    table.Ka_ratio[i] = Ka;
     table.power[i] = archingPower(ground.phi_deg[i]) - 1;
     table.reach_m[i] = (i + 0.5) * dz_m * rootKa;
     table.cot_ratio[i] = 1 / tanOf(ground.phi_deg[i]);
