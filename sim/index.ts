@@ -39,6 +39,7 @@ export {
   type DriveFeel,
   type GrainGlance,
   type HeapLook,
+  type MouthLook,
   type PitLook,
   type PullFeel,
   type PumpSound,

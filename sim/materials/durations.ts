@@ -29,5 +29,6 @@ export const DURATION_s = {
   /** Per litre: from stock into the empty pit, carried in buckets (30 L/min), dug out. */
   fillPit_L: 0.5,
   addWater_L: 2,
+  topUp_L: 2,
   digOut_L: 4,
 } as const;

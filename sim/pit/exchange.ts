@@ -57,6 +57,11 @@ const leaner = (k: number): number =>
   outflowShare((outgoingSlip![k] * outgoing!.area_m2) / outgoing_m3s, outgoingTanks);
 const alike = (): number => 1;
 
+/** Dips volume_m3 of the fluid out of a chamber by the bucket into out: what is suspended comes with it. Returns the volume, m3. */
+export function dipFrom(chamber: Chamber, volume_m3: number, out: Parcel): number {
+  return takeFrom(chamber, volume_m3, alike, out);
+}
+
 /** What stands above the rim runs off, with all that it carries: added to out. Returns the volume, m3. */
 export function spillOver(pit: PitState, out: Parcel): number {
   let spilled_m3 = 0;

@@ -81,6 +81,7 @@ export const ACTION_SPECS: Readonly<Record<ActionName, ActionSpec>> = {
   readStick: { group: 'pit', hands: 1, time_s: DURATION_s.readStick, fields: [] },
   funnelTest: { group: 'fluid', hands: 1, time_s: DURATION_s.funnelTest, fields: [] },
   addWater: { group: 'pit', hands: 1, time_s: 0, fields: [number('water_L', 5, 500)] },
+  topUp: { group: 'pit', hands: 1, time_s: 0, fields: [number('fluid_L', 2, 200)] },
   digOutPit: {
     group: 'pit',
     hands: 1,

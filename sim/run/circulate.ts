@@ -18,6 +18,7 @@ import { catchShare } from './catch';
 import type { Run } from './run';
 import { stemLength_m, stemPlace } from './stem';
 import { tell } from './tell';
+import { settlePoured } from './topUp';
 import { TICK_s } from './work';
 
 function lineFluidInto(run: Run, out: LineFluid, reading: StemReading): void {
@@ -99,6 +100,7 @@ export function comeUp(run: Run): void {
     state.pump.flow_m3s > 0 ? Math.max(STILL_SHEAR_1s, 0.5 * work.flowResult.wallRate_1s) : STILL_SHEAR_1s;
   emptyParcel(work.mouth);
   sweepHole(state.hole, work.hole, input, work.mouth);
+  settlePoured(run);
   countIn(state.boundary, work.hole.came);
   countOut(state.boundary, work.hole.left);
   state.wall.lost_m3 += parcelVolume_m3(work.hole.left);

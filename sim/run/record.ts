@@ -34,7 +34,6 @@ export const TRACE_COLUMNS = [
   'feed_frac',
   'strainerBlocked_frac',
   'balling_frac',
-  'level_m',
   'lost_m3',
   'came_m3',
   'fallen_m3',

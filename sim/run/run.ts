@@ -128,6 +128,7 @@ function openingState(scenario: Scenario): RunState {
     outTold: { water: opening.water_L <= 0, powder: opening.powder_kg <= 0, petrol: opening.petrol_L <= 0 },
     boundary: createBoundary(),
     signs: {
+      level_m: starter_m,
       returns_frac: 0,
       grit_frac: 0,
       fines_frac: 0,

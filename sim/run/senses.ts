@@ -27,6 +27,8 @@ export type TorqueFeel = 'free' | 'light' | 'firm' | 'heavy' | 'stalled';
 export type PullFeel = 'normal' | 'dragging' | 'heavy' | 'stuck';
 export type DriveFeel = 'cool' | 'warm' | 'hot' | 'tripped';
 export type PumpSound = 'off' | 'steady' | 'labouring' | 'racing' | 'gulping';
+/** The fluid in the hole, by a look down the mouth: at the brim, within sight, or too far down to see. */
+export type MouthLook = 'brim' | 'down' | 'gone';
 export type PitLook = 'full' | 'down' | 'low' | 'empty';
 export type HeapLook = 'bare' | 'some' | 'high' | 'brimming';
 
@@ -78,6 +80,7 @@ export interface Senses {
     readonly drive: DriveFeel;
   };
   readonly pump: { readonly throttle_frac: number; readonly primed: boolean; readonly sound: PumpSound };
+  readonly mouth: { readonly look: MouthLook };
   readonly pit: { readonly look: PitLook; readonly heap: HeapLook; readonly strainer_m: number };
   readonly hands: {
     readonly total: number;
@@ -187,6 +190,13 @@ function pumpSound(state: RunState): PumpSound {
   }
 }
 
+/** A look down the mouth tells fluid this near the brim from a hole that has lost some, m; deeper than this it shows no more than a dark hole. ASSUMED. */
+const BRIM_m = 0.1;
+const IN_SIGHT_m = 1.2;
+
+const mouthLook = ({ signs }: RunState): MouthLook =>
+  signs.level_m < BRIM_m ? 'brim' : signs.level_m < IN_SIGHT_m ? 'down' : 'gone';
+
 function pitLook(run: Run): PitLook {
   const down_m = levelBelowRim_m(run.state.pit.suction);
   const depth_m = run.state.pit.suction.depth_m;
@@ -233,6 +243,7 @@ export function sensesOf(run: Run): Senses {
       drive: driveFeel(state),
     },
     pump: { throttle_frac: state.pump.throttle_frac, primed: state.pump.primed, sound: pumpSound(state) },
+    mouth: { look: mouthLook(state) },
     pit: { look: pitLook(run), heap: heapLook(run), strainer_m: state.pit.strainer_m },
     hands: {
       total: scenario.kit.crew,

@@ -1,11 +1,13 @@
 // The slow signs at the mouth, smoothed as an eye would, and the moment when the returns run clean.
 
 import { layerAt } from '../ground/lookup';
+import { fluidLevel_m } from '../hole/hole';
 import { parcelVolume_m3 } from '../hole/parcel';
 import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
 import { flowing } from './flowing';
 import { groundOf } from './ground';
 import type { Run } from './run';
+import { stemPlace } from './stem';
 import { tell } from './tell';
 import { TICK_s } from './work';
 
@@ -37,6 +39,7 @@ export function readSigns(run: Run): void {
     solids_m3 += mouth.solids_m3[k];
     moment_m4 += mouth.moment_m4[k];
   }
+  signs.level_m = fluidLevel_m(run.state.hole, stemPlace(run));
   signs.grit_frac = grit_frac;
   signs.fines_frac = fines_frac;
   if (solids_m3 > COLOURLESS_frac * returned_m3 && solids_m3 > 0)

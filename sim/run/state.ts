@@ -151,6 +151,8 @@ export interface SiteState {
 
 /** Slow signs of the last seconds, smoothed as an eye or an ear would. */
 export interface Signs {
+  /** How far below ground the fluid stands in the hole, m. */
+  level_m: number;
   /** Returns as a share of the pump's flow, smoothed. */
   returns_frac: number;
   /** Sand and coarser at the mouth, volume fraction, smoothed. */

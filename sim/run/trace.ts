@@ -35,7 +35,6 @@ export function traceRow(run: Run): void {
   columns.feed_frac[row] = stem.feed_frac;
   columns.strainerBlocked_frac[row] = pit.blockage_frac;
   columns.balling_frac[row] = stem.balling_frac;
-  columns.level_m[row] = fluidLevel_m(hole, stemPlace(run));
   columns.lost_m3[row] = state.wall.lost_m3;
   columns.came_m3[row] = state.wall.came_m3;
   let fallen_m3 = 0;

@@ -10,6 +10,7 @@ import { countIn } from './boundary';
 import type { Run } from './run';
 import { stemPlace } from './stem';
 import { tell } from './tell';
+import { pourIntoHole } from './topUp';
 import { TICK_s } from './work';
 
 /** The same cause is told again only after this pause, s: a wall falls bit by bit. */
@@ -34,7 +35,7 @@ function drink(run: Run): void {
   const flows = state.pump.flow_m3s > 0;
   input.tick = state.tick;
   input.bit_m = state.stem.bit_m;
-  input.inflow_m3 = parcelVolume_m3(work.atBit);
+  input.inflow_m3 = parcelVolume_m3(work.atBit) + parcelVolume_m3(work.poured);
   input.turning = state.stem.turning && !state.stem.stalled;
   input.wallShear_Pa = flows ? flowResult.wallShear_Pa : 0;
   input.friction_Pam = flows && state.stem.bit_m > 0 ? flowResult.annulus_Pa / state.stem.bit_m : 0;
@@ -83,6 +84,7 @@ export function tryWall(run: Run): void {
   ringFluid.n_ratio = hole.n_ratio;
   swab(run);
   drink(run);
+  pourIntoHole(run);
   stand(run);
   tellFailures(run);
 }

@@ -48,6 +48,8 @@ export interface Work {
   readonly wall: WallWork;
   /** What fell off the wall, and where the bit stood as the second began. */
   readonly fallen: Parcel;
+  /** What a bucket pours into the hole in this second. */
+  readonly poured: Parcel;
   bitBefore_m: number;
   readonly pit: PitWork;
   readonly pitGround: PitGround;
@@ -126,6 +128,7 @@ export function createWork(scenario: Scenario, hole: HoleState, holeNumber: numb
     },
     wall: createWallWork(wallGround, hole.dz_m),
     fallen: createParcel(),
+    poured: createParcel(),
     bitBefore_m: 0,
     pit: createPitWork(),
     pitGround: createPitGround(ground, Math.max(kit.settling.depth_m, kit.suction.depth_m)),

@@ -66,6 +66,13 @@ export const ASKS = {
     amounts: [amount('addWater', { field: 'water_L', unit: 'L', step: 5, chips: [20, 50, 100, 200], start: 50 })],
     confirm: 'work.ask.addWater.do',
   },
+  topUp: {
+    action: 'topUp',
+    heading: 'work.ask.topUp.heading',
+    say: 'work.ask.topUp.say',
+    amounts: [amount('topUp', { field: 'fluid_L', unit: 'L', step: 5, chips: [5, 10, 20, 50], start: 10 })],
+    confirm: 'work.ask.topUp.do',
+  },
   digOut: {
     action: 'digOutPit',
     heading: 'work.ask.digOut.heading',

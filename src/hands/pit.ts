@@ -3,7 +3,7 @@ import type { Senses } from '$sim';
 import type { Desk } from './desk.svelte';
 import type { Hand } from './hand';
 
-export function pitHands(desk: Desk, { pit, stick, stock }: Senses, withStick: boolean, digs: boolean): Hand[] {
+export function pitHands(desk: Desk, { pit, stick, stock, mouth }: Senses, withStick: boolean, digs: boolean): Hand[] {
   const hands: Hand[] = [
     {
       form: 'button',
@@ -15,6 +15,17 @@ export function pitHands(desk: Desk, { pit, stick, stock }: Senses, withStick: b
       asks: true,
       press: () => desk.open('addWater'),
       shortcut: 'addWater',
+    },
+    {
+      form: 'button',
+      id: 'topUp',
+      drawing: 'topUp',
+      label: 'work.topUp',
+      detail: { key: `work.topUp.${mouth.look}` },
+      whyNot: desk.whyNot('topUp', { fluid_L: 5 }),
+      asks: true,
+      press: () => desk.open('topUp'),
+      shortcut: 'topUp',
     },
     {
       form: 'button',

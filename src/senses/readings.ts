@@ -47,14 +47,15 @@ export function readingsOf(senses: Senses): Reading[] {
   return [returns(senses), fluid(senses), sound(senses), rope(senses), pit(senses), pump(senses)];
 }
 
-function returns({ returns: seen }: Senses): Reading {
+function returns({ returns: seen, mouth }: Senses): Reading {
   if (!seen.running)
     return {
       id: 'returns',
       word: { key: 'work.returns.none' },
-      detail: { key: 'work.share.none' },
+      detail: { key: `work.mouth.${mouth.look}` },
       sentence: { key: 'work.returns.sentenceNone' },
-      alarming: false,
+      more: { key: `work.mouth.sentence.${mouth.look}` },
+      alarming: mouth.look === 'gone',
     };
   const grit = gritWord(seen.cloudiness_frac);
   const murk = murkWord(seen.murk_frac);

@@ -6,8 +6,9 @@ import { CHANNEL_WIDTH_m } from '../pitWeather';
 import { emptyParcel } from '../../hole/parcel';
 import { DURATION_s } from '../../materials/durations';
 import { digOut } from '../../pit/dig';
-import { levelBelowRim_m } from '../../pit/level';
+import { freeVolume_m3, levelBelowRim_m } from '../../pit/level';
 import { countOut } from '../boundary';
+import { dip } from '../topUp';
 import { diggable_m3, pitRoom_m3 } from '../pitSigns';
 import type { RefusalKey } from '../names';
 import type { Run } from '../run';
@@ -16,6 +17,8 @@ import type { Deeds } from './deed';
 
 /** The stick is read to the nearest centimetre. */
 const STICK_m = 0.01;
+/** Less than this in the suction chamber fills no bucket, m3. */
+const LAST_BUCKET_m3 = 0.01;
 /** A heap thinner than this is not worth the shovel, L. */
 const SHOVEL_L = 1;
 
@@ -82,6 +85,14 @@ export const pitDeeds: Deeds = {
     time_s: (_run, payload) => Math.ceil((payload.water_L as number) * DURATION_s.addWater_L),
     begin: (run, payload, task) => beginPour(run, payload.water_L as number, task),
     during: pour,
+  },
+  topUp: {
+    refusal: (run) => (freeVolume_m3(run.state.pit.suction) < LAST_BUCKET_m3 ? 'pitEmpty' : null),
+    time_s: (_run, payload) => Math.ceil((payload.fluid_L as number) * DURATION_s.topUp_L),
+    begin: (run, payload, task) => {
+      if (task) task.data.perTick_m3 = (payload.fluid_L as number) / 1000 / Math.max(1, task.endTick - run.state.tick);
+    },
+    during: (run, task) => dip(run, task.data.perTick_m3),
   },
   readStick: {
     end: (run) => {

@@ -26,6 +26,7 @@ export const WORK_KEYS = [
   { id: 'stopPump', keys: ['q'], place: 'work', does: 'work.stopPump' },
   { id: 'readStick', keys: ['5'], place: 'work', does: 'work.readStick' },
   { id: 'addWater', keys: ['6'], place: 'work', does: 'work.addWater' },
+  { id: 'topUp', keys: [';'], place: 'work', does: 'work.topUp' },
   { id: 'digOut', keys: ['7'], place: 'work', does: 'work.digOut' },
   { id: 'clearStrainer', keys: ['8'], place: 'work', does: 'work.clearStrainer' },
   { id: 'setStrainer', keys: ['9'], place: 'work', does: 'work.setStrainer' },

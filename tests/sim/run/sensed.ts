@@ -40,6 +40,8 @@ export const SENSED: readonly string[] = [
   'pit.settling.depth_m',
   'pit.settling.deposit_m3[]',
   // The stream at the mouth, as an eye takes it in over some seconds.
+  // A look down the mouth.
+  'signs.level_m',
   'signs.returns_frac',
   'signs.grit_frac',
   'signs.fines_frac',
