@@ -1,6 +1,6 @@
 // The level in the hole on whole runs: fluid lost, a hole topped up, steel taken out. Trade rules are common practice, no source, unless one is named.
 import { describe, expect, it } from 'vitest';
-import { act, createRun, ledgerOf, sensesOf, step, type Run } from '../../sim';
+import { act, createRun, ledgerOf, sensesOf, type Run } from '../../sim';
 import { does, oneSoil, rigScenario, steps, until } from '../rig';
 
 const level_m = (run: Run): number => run.state.signs.level_m;
