@@ -3,6 +3,7 @@ import { EVENT_NAMES, REFUSAL_KEYS } from '$sim';
 import { LONG_EVERY } from '../sim/random/jobs';
 import { added, type Counts, type Tally } from '../sim/random/tally';
 import { trial } from '../sim/random/trial';
+import { CAUSES } from '../../sim/hole/wall/failures';
 import type { Claim, Sweep } from './sweep';
 
 const RUNS = 5000;
@@ -40,8 +41,10 @@ const sweep: Sweep<Task, Result> = {
 
   judge(done): Claim[] {
     const faults = done.flatMap(({ result }) => result.faults);
-    const { tried, taken, events } = sumOf(done);
+    const { tried, taken, events, causes } = sumOf(done);
     const rare = EVENT_NAMES.filter((name) => (events[name] ?? 0) < LEAST_TIMES);
+    const timesOf = (cause: string): number => causes[`wallFails.${cause}`] ?? 0;
+    const rareCauses = CAUSES.filter((cause) => timesOf(cause) < LEAST_TIMES);
     return [
       {
         text:
@@ -58,6 +61,14 @@ const sweep: Sweep<Task, Result> = {
           `${EVENT_NAMES.length - rare.length} of ${EVENT_NAMES.length} events happen ${LEAST_TIMES} times or more (wanted: all)` +
           (rare.length > 0 ? `; too rare: ${rare.map((name) => `${name} ${events[name] ?? 0}`).join(', ')}` : ''),
         holds: rare.length === 0,
+      },
+      {
+        text:
+          `${CAUSES.length - rareCauses.length} of ${CAUSES.length} causes make a wall fail ${LEAST_TIMES} times or more (wanted: all)` +
+          (rareCauses.length > 0
+            ? `; too rare: ${rareCauses.map((cause) => `${cause} ${timesOf(cause)}`).join(', ')}`
+            : ''),
+        holds: rareCauses.length === 0,
       },
     ];
   },

@@ -12,12 +12,23 @@ export interface Played {
 
 /** Habits of one crew; drilling and rods belong to every crew. */
 const OWN_HABITS = 7;
-const EVERYBODYS: readonly string[] = ['drillsOn', 'drillsOn', 'drillsOn', 'addsARod', 'addsARodAfterClearing'];
+const EVERYBODYS: readonly string[] = [
+  'drillsOn',
+  'drillsOn',
+  'drillsOn',
+  'addsARod',
+  'addsARodAfterClearing',
+  'pullsFast',
+];
 /** How often a free second brings a habit, or one act by chance. */
 const HABIT_frac = 0.06;
 const ACT_frac = 0.05;
 /** Seconds that an ended run is still played: nothing may go wrong then either. */
 const AFTER_END_s = 60;
+
+/** Late in a long run some crews give the hole up and begin another. */
+const LATE_s = 5000;
+const GIVES_UP_frac = 0.4;
 
 const isOver = (run: Run): boolean => ['pullingOut', 'abandoned'].includes(run.state.machine.job);
 
@@ -38,8 +49,10 @@ export function playRandom(scenario: Scenario, seedText: string, ticks: number, 
       act(run, action, payload);
       idle_s = 0;
     }
+    if (run.state.tick === LATE_s && chance(stream, GIVES_UP_frac)) script.push(...HABITS.movesOn(run, stream));
     if (script.length === 0 && !run.state.pump.primed && chance(stream, HABIT_frac))
       script.push(...HABITS.primesAgain(run, stream));
+    if (script.length === 0 && chance(stream, HABIT_frac)) script.push(...HABITS.worksItFree(run, stream));
     if (script.length === 0 && chance(stream, HABIT_frac)) script.push(...HABITS[pick(stream, habits)](run, stream));
     if (chance(stream, script.length === 0 ? ACT_frac : ACT_frac / 5)) {
       const { action, payload } = nextAct(run, stream);

@@ -85,6 +85,16 @@ export const HABITS: Readonly<Record<string, Habit>> = {
     move(0, 'setFeed', { feed_frac: 1 }),
     pause(60),
   ],
+  worksItFree: (run) =>
+    run.state.machine.stem !== 'stuck'
+      ? []
+      : [
+          move(0, 'setFeed', { feed_frac: 0 }),
+          move(0, 'setTurning', { on: false }),
+          move(0, 'setThrottle', { throttle_frac: 1 }),
+          ...[5, 305, 305, 305].map((after_s) => move(after_s, 'workStem', { time_s: 300 })),
+          pause(305),
+        ],
   pullsFast: (_run, stream) => [
     ...stop,
     move(3, 'lift', { distance_m: between(stream, 0.5, 3), speed_ms: 0.5 }),
@@ -106,6 +116,12 @@ export const HABITS: Readonly<Record<string, Habit>> = {
     pause(10),
   ],
   dumpsPowder: (_run, stream) => [powder(stream, seconds(stream, 300, 5000), 'dumped'), pause(40)],
+  usesUpThePowder: (run) => {
+    const mass_g = run.state.stocks.powder_kg * 1000;
+    return mass_g < 10 || mass_g > 25000
+      ? []
+      : [move(0, 'addAdditive', { additive: 'polymer', mass_g, manner: 'dumped' }), pause(60)];
+  },
   sprinklesAndWaits: (_run, stream) => [
     powder(stream, seconds(stream, 200, 1500), 'sprinkled'),
     move(300, 'stir', { time_s: 120 }),

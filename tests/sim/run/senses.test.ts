@@ -20,7 +20,7 @@ import { randomJob } from '../random/jobs';
 import { fieldsOf, type Field, type Plain } from './fields';
 import { GROUND_HIDDEN, HEARD_AT_THE_BIT, HIDDEN, OWN, SENSED } from './sensed';
 
-const JOBS = 24;
+const JOBS = 16;
 const TICKS = 1200;
 /** Moments taken out of each job, at these ticks. */
 const ALL_NAMES = { sample: 1, main: 'clay', secondary: 'silt', colour: 'grey', feel: 'sticky' };
@@ -219,11 +219,14 @@ describe('what lies below the bit', () => {
     return { ...base, ground, grounds: undefined, opening };
   };
 
-  it('is not sensed before the bit is in it, whatever is done', () => {
-    for (let n = 0; n < 8; n++) {
+  const BELOW_JOBS = 6;
+  const BELOW_TICKS = 600;
+
+  it('is not sensed before the bit is in it, whatever is done', { timeout: 120_000 }, () => {
+    for (let n = 0; n < BELOW_JOBS; n++) {
       const seen: string[] = [];
       const first = groundOver('softClay');
-      const { run } = playRandom(job(n, first), `below ${n}`, TICKS, (one) => seen.push(sensed(one)));
+      const { run } = playRandom(job(n, first), `below ${n}`, BELOW_TICKS, (one) => seen.push(sensed(one)));
       expect(run.state.hole.depth_m).toBeLessThan(4);
       for (const kind of ['coarseGravel', 'weatheredRock'] as const) {
         const ground = groundOver(kind);
