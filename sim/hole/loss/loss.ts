@@ -85,9 +85,9 @@ function remember(hole: HoleState, ground: WallGround, dt_s: number, work: LossW
 
 /**
  * Brings leave_m3 into line with the cells in use: the last of them reaches down to the bed, and what the wall below its top takes, it
- * takes from there. To be done again when the bed has grown since, as after a fall of ground.
+ * takes from there.
  */
-export function foldLeave(hole: HoleState, leave_m3: Float64Array): void {
+function foldLeave(hole: HoleState, leave_m3: Float64Array): void {
   const last = hole.used - 1;
   for (let i = hole.used; i < hole.cells; i++) {
     leave_m3[last] += leave_m3[i];
