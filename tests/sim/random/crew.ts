@@ -28,7 +28,7 @@ const AFTER_END_s = 60;
 
 /** Late in a long run some crews give the hole up and begin another. */
 const LATE_s = 5000;
-const GIVES_UP_frac = 0.4;
+const GIVES_UP_frac = 0.6;
 
 const isOver = (run: Run): boolean => ['pullingOut', 'abandoned'].includes(run.state.machine.job);
 
@@ -49,7 +49,8 @@ export function playRandom(scenario: Scenario, seedText: string, ticks: number, 
       act(run, action, payload);
       idle_s = 0;
     }
-    if (run.state.tick === LATE_s && chance(stream, GIVES_UP_frac)) script.push(...HABITS.movesOn(run, stream));
+    if (run.state.tick === LATE_s && chance(stream, GIVES_UP_frac))
+      script.splice(0, script.length, ...HABITS.movesOn(run, stream));
     if (script.length === 0 && !run.state.pump.primed && chance(stream, HABIT_frac))
       script.push(...HABITS.primesAgain(run, stream));
     if (script.length === 0 && chance(stream, HABIT_frac)) script.push(...HABITS.worksItFree(run, stream));

@@ -17,15 +17,23 @@ import { between, chance, pick } from './draws';
 
 const whole = (stream: Stream, low: number, high: number): number => Math.floor(between(stream, low, high + 1));
 
+/** One job in so many stands in clay that squeezes. */
+const CLAY_EVERY = 23;
+
 /** Half of the jobs stand in a setting; of the others each soil in turn makes up most of the ground. */
 function anyGround(n: number, stream: Stream): Ground {
   const seed = whole(stream, 0, 4294967295);
-  if (n % 2 === 0) return ground(SETTINGS[(n / 2) % SETTINGS.length], seed);
-  const main = SOIL_KINDS[((n - 1) / 2) % SOIL_KINDS.length];
   const bed = (kind: SoilKind, least: number, most: number) => ({
     kind,
     thickness_m: [least, most] as [number, number],
   });
+  if (n % CLAY_EVERY === CLAY_EVERY - 1) {
+    // Weak clay over a layer that drinks the hole empty down to water that stands deep.
+    const layers = [bed('softClay', 6, 14), bed('coarseGravel', 1, 3), bed('softClay', 40, 40)];
+    return buildGround({ layers, waterTable_m: [5, 9] }, seed);
+  }
+  if (n % 2 === 0) return ground(SETTINGS[(n / 2) % SETTINGS.length], seed);
+  const main = SOIL_KINDS[((n - 1) / 2) % SOIL_KINDS.length];
   const wet_m = between(stream, 0.3, 6);
   return buildGround(
     {
@@ -88,7 +96,7 @@ function anyOpening(stream: Stream, kit: Kit, long: boolean): Opening {
 }
 
 /** Rain that comes soon, a day that is nearly over or not yet begun, more ground to move on to: each in some of the jobs. */
-function anySky(stream: Stream, n: number): Partial<Scenario> {
+function anySky(stream: Stream, n: number, long: boolean): Partial<Scenario> {
   const sky: { -readonly [K in keyof Scenario]?: Scenario[K] } = {};
   if (chance(stream, 0.3)) {
     const from_s = whole(stream, 0, 600);
@@ -98,7 +106,8 @@ function anySky(stream: Stream, n: number): Partial<Scenario> {
   // Light from 7 to 17 o'clock.
   if (chance(stream, 0.12))
     sky.day = { start_h: 7, light_h: 10, from_h: pick(stream, [6.9, 16.3, 16.8]) + between(stream, -0.05, 0.05) };
-  if (chance(stream, 0.7)) sky.grounds = [anyGround(n, stream), anyGround(n + 1, stream), anyGround(n + 2, stream)];
+  if (long || chance(stream, 0.7))
+    sky.grounds = [anyGround(n, stream), anyGround(n + 1, stream), anyGround(n + 2, stream)];
   return sky;
 }
 
@@ -109,9 +118,10 @@ export const LONG_EVERY = 25;
 export function randomJob(n: number): Scenario {
   const stream = createStream(`random job ${n}`);
   const kit = { ...DEFAULT_KIT, ...anyKit(stream) };
-  const opening = anyOpening(stream, kit, n % LONG_EVERY === LONG_EVERY - 1);
+  const long = n % LONG_EVERY === LONG_EVERY - 1;
+  const opening = anyOpening(stream, kit, long);
   const ground = anyGround(n, stream);
-  const sky = anySky(stream, n);
+  const sky = anySky(stream, n, long);
   return {
     id: 'random',
     version: 1,
