@@ -34,7 +34,11 @@ export function settlePoured(run: Run): void {
   if (volume_m3 <= 0) return;
   const { hole } = run.state;
   const i = surfaceCell(run);
-  holeWork.came.water_m3 -= volume_m3;
+  const { came, left } = holeWork;
+  came.water_m3 -= volume_m3;
+  // Less came in than was poured where the ground drank in the same cell: that much was lost.
+  left.water_m3 -= Math.min(0, came.water_m3);
+  came.water_m3 = Math.max(0, came.water_m3);
   for (let k = 0; k < CLASS_COUNT; k++) {
     const grains_m3 = poured.solids_m3[k];
     hole.solids_m3[k * hole.cells + i] += grains_m3;
