@@ -9,7 +9,9 @@ export interface Grip {
 
 /** Length of the bit with its shank, m. Only steel that touches is gripped, not all of the hole that is tighter than the bit. ASSUMED. */
 export const BIT_BODY_m = 0.3;
-/** The wall grips in full when it has come in by this share of the bit's radius. ASSUMED: a twentieth, 2.5 mm. */
+/** Clay that has come in by less than this touches no steel, m. ASSUMED: the play of the wings. */
+const PLAY_m = 0.001;
+/** The wall grips in full when it has come in beyond that by this share of the bit's radius. ASSUMED: a twentieth, 2.5 mm. */
 const FULL_BITE_frac = 0.05;
 /** Clay this near to the rods holds them: what is left between is a smear, m. ASSUMED. */
 const CLINGS_m = 0.001;
@@ -21,7 +23,7 @@ const overlap_m = (top_m: number, bottom_m: number, from_m: number, to_m: number
  * Length of stem that the wall grips, m, and the strength that it grips with, kPa. The bit counts over BIT_BODY_m above its
  * edge wherever the hole is tighter than it, in proportion to how far the wall has come in; the rods count where the hole
  * has closed on them, in proportion to their girth. suOf_kPa by cell, negative where friction rules: such ground does not
- * grip, it falls in. Worked value: radius .0475 everywhere, 100 mm bit at 5 m, su 20 -> .3 m at 20 kPa.
+ * grip, it falls in. Worked value: radius .046 everywhere, 100 mm bit at 5 m, su 20 -> .3 m at 20 kPa.
  */
 export function gripInto(
   out: Grip,
@@ -37,7 +39,7 @@ export function gripInto(
   let length_m = 0;
   let strength = 0;
   for (let i = 0; i < hole.cells && i * hole.dz_m < stem.bit_m; i++) {
-    const inwards_m = bitRadius_m - hole.radius_m[i];
+    const inwards_m = bitRadius_m - PLAY_m - hole.radius_m[i];
     if (inwards_m <= 0 || suOf_kPa[i] <= 0) continue;
     const top_m = i * hole.dz_m;
     const bottom_m = Math.min(top_m + hole.dz_m, hole.depth_m);

@@ -5,19 +5,19 @@ import type { Run } from './run';
 import type { OutTold } from './state';
 import { tell } from './tell';
 
-/** Less than this is none, in the unit of the stock: a wet bucket, the dust in a bag. */
-const LEAST = 1e-6;
+/** Less than this is none: a wet bucket, the dust in a bag (the least that can be put in), the last drops. */
+const LEAST_L = 1e-6;
+const LEAST_kg = 0.01;
 
-function watchOne(run: Run, left: number, stock: keyof OutTold, name: EventName): void {
+function watchOne(run: Run, out: boolean, stock: keyof OutTold, name: EventName): void {
   const { outTold } = run.state;
-  const out = left <= LEAST;
   if (out && !outTold[stock]) tell(run, name, {});
   outTold[stock] = out;
 }
 
 export function watchStocks(run: Run): void {
   const { stocks } = run.state;
-  watchOne(run, stocks.water_L, 'water', 'waterOut');
-  watchOne(run, stocks.powder_kg, 'powder', 'powderOut');
-  watchOne(run, stocks.petrol_L, 'petrol', 'petrolOut');
+  watchOne(run, stocks.water_L <= LEAST_L, 'water', 'waterOut');
+  watchOne(run, stocks.powder_kg < LEAST_kg, 'powder', 'powderOut');
+  watchOne(run, stocks.petrol_L <= LEAST_L, 'petrol', 'petrolOut');
 }

@@ -1,7 +1,7 @@
 // The pump on whole runs: how high it can stand, what running dry costs, what a low pit does.
 import { describe, expect, it } from 'vitest';
 import { act, createRun, sensesOf, step, type Kit, type Run } from '../../sim';
-import { does, drillTo, oneSoil, rigScenario, steps, until } from '../rig';
+import { does, drillRod, oneSoil, rigScenario, steps, until } from '../rig';
 
 const told = (run: Run, name: string): number => run.record.events.filter((e) => e.name === name).length;
 
@@ -111,7 +111,7 @@ describe('sand through the pump', () => {
       }
       does(run, 'stir', { time_s: 600 });
       steps(run, 1200);
-      drillTo(run, 2.9, 0.4);
+      drillRod(run, 0.4);
       return run.state.pump.worn_frac;
     };
     const water = worn(0);

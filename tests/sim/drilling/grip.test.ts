@@ -30,7 +30,7 @@ function gripOf(hole: HoleState, bit_m: number, su_kPa = 20): Grip {
 }
 
 test('worked values', () => {
-  expect(gripOf(holeOf(5, 0.0475), 5)).toEqual({ length_m: expect.closeTo(0.3, 12), su_kPa: expect.closeTo(20, 12) });
+  expect(gripOf(holeOf(5, 0.046), 5)).toEqual({ length_m: expect.closeTo(0.3, 12), su_kPa: expect.closeTo(20, 12) });
   expect(grip_N(0.1, 0.3, 20)).toBeCloseTo(565.5, 1);
   expect(drag_N(0.5, 0)).toBe(525);
   expect(gripTorque_Nm(500, 0.1)).toBe(25);

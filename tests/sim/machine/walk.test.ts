@@ -1,4 +1,4 @@
-// Every arrow of the machine, every refusal and every event is met in a real run; the wall's own signals are set by hand.
+// Every arrow of the machine, every refusal and every event is met in a real run; caves and closings are set by hand.
 import { describe, expect, it } from 'vitest';
 import { buildGround, drillingMachine, EVENT_NAMES, REFUSAL_KEYS, type Payload } from '../../../sim';
 import { oneSoil, type RigOptions } from '../../rig';
@@ -8,7 +8,8 @@ const OPEN = { throttle_frac: 1 };
 const SHUT = { throttle_frac: 0 };
 const TURN = { on: true };
 const STILL = { on: false };
-const DEEP: RigOptions = { rods: 3, starter_m: 4 };
+/** A deep hole whose wall stands and drinks nothing. */
+const DEEP: RigOptions = { rods: 3, starter_m: 4, layers: oneSoil('weatheredRock') };
 
 const grounds = [1, 2].map((seed) =>
   buildGround({ layers: [{ kind: 'silt', thickness_m: [40, 40] }], waterTable_m: [1, 1] }, seed),
@@ -52,9 +53,13 @@ describe('walks', () => {
     const walk = new Walk({}, DEEP).do('setThrottle', OPEN).mode('returns', 'full');
     walk.do('setThrottle', SHUT).go(10).do('setThrottle', { throttle_frac: 0.5 }).mode('returns', 'full');
     walk.do('lift', { distance_m: 2, speed_ms: 0.5 }).mode('returns', 'partial').do('setThrottle', SHUT).go(5);
-    // The ground drinks at once what the pump needs half a minute for.
-    const thirsty = new Walk({}, { rods: 9, starter_m: 13 }).do('setThrottle', OPEN).mode('returns', 'full');
-    thirsty.drink(0.07).mode('returns', 'none').mode('returns', 'full');
+    // Down into gravel far above the water table: it drinks all there is.
+    const layers: RigOptions['layers'] = [
+      { kind: 'firmClay', thickness_m: [4.05, 4.05] },
+      { kind: 'fineGravel', thickness_m: [40, 40] },
+    ];
+    const thirsty = new Walk({}, { rods: 4, starter_m: 4, layers, waterTable_m: 8 }).do('setThrottle', OPEN);
+    thirsty.mode('returns', 'full').do('setTurning', TURN).do('setFeed', { feed_frac: 1 }).mode('returns', 'none');
   });
 
   it('the stem, hung, turning, drawn out and let down', () => {
@@ -109,8 +114,8 @@ describe('walks', () => {
   });
 
   it('the hole, whose wall falls in, closes and stands again', () => {
-    const walk = new Walk();
-    const { signals } = walk.run.work;
+    const walk = new Walk({}, { rods: 3, starter_m: 4, layers: oneSoil('firmClay') }).go(20);
+    const { hole } = walk.run.state;
     for (const [sloughing, holeClosed] of [
       [true, false],
       [false, false],
@@ -119,9 +124,14 @@ describe('walks', () => {
       [true, true],
       [false, false],
     ] as const) {
-      signals.sloughing = sloughing;
-      signals.holeClosed = holeClosed;
+      // A cell whose turn to be looked at is not now.
+      const i = (800 - walk.run.state.tick + 4) % 8;
+      hole.wall.sloughing.fill(0);
+      hole.wall.sloughing[i] = sloughing ? 1 : 0;
+      const radius_m = hole.radius_m[i];
+      if (holeClosed) hole.radius_m[i] = 0;
       walk.go();
+      hole.radius_m[i] = radius_m;
     }
   });
 

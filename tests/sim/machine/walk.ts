@@ -81,15 +81,6 @@ export class Walk {
     return this.until(({ state }) => state.machine[region] === mode);
   }
 
-  /** The ground drinks so much out of the hole at once. */
-  drink(water_m3: number): this {
-    const { hole, boundary } = this.run.state;
-    hole.water_m3 -= water_m3;
-    hole.shortfall_m3 += water_m3;
-    boundary.waterOut_m3 += water_m3;
-    return this;
-  }
-
   /** Ground of one class falls round the stem to this height, as in a cave. */
   cave(fill_m: number, classIndex = 6): this {
     const { hole, boundary } = this.run.state;

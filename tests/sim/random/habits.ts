@@ -129,6 +129,12 @@ export const HABITS: Readonly<Record<string, Habit>> = {
     pause(seconds(stream, 60, 700)),
     move(6, 'feelFluid'),
   ],
+  emptiesTheBag: (run) => {
+    const left_g = Math.min(5000, Math.floor(run.state.stocks.powder_kg * 1000));
+    return left_g < 10
+      ? []
+      : [move(0, 'addAdditive', { additive: 'polymer', mass_g: left_g, manner: 'dumped' }), pause(40)];
+  },
   thinsWithWater: (_run, stream) => [move(0, 'addWater', { water_L: seconds(stream, 50, 400) }), pause(60)],
   topsUp: (_run, stream) => [move(0, 'addWater', { water_L: seconds(stream, 10, 60) })],
   emptiesThePit: (_run, stream) => [

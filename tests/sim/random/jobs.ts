@@ -79,7 +79,7 @@ function anyOpening(stream: Stream, kit: Kit, long: boolean): Opening {
     rods,
     rodsInAll: rods + whole(stream, 1, 8),
     starter_m,
-    pit_L: pit_L * between(stream, poor ? 0.2 : 0.7, 0.93),
+    pit_L: pit_L * between(stream, poor ? 0.2 : 0.7, chance(stream, 0.2) ? 1 : 0.93),
     primed: chance(stream, 0.8),
     water_L: poor ? between(stream, 0, 150) : between(stream, 500, 4000),
     powder_kg: poor ? between(stream, 0, 0.5) : between(stream, 2, 20),
