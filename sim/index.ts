@@ -49,6 +49,7 @@ export {
   type TraySample,
 } from './run/senses';
 export { drillingMachine, MACHINE_EVENTS, type MachineEvent, type MachineValue } from './machine/machine';
+export { CAUSES, type Cause } from './hole/wall/failures';
 export { bedHeight_m, buried_m, fluidLevel_m, type HoleState } from './hole/hole';
 export { floorRise_m, levelBelowRim_m } from './pit/level';
 export type { Chamber, PitState } from './pit/pit';

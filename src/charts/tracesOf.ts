@@ -25,6 +25,7 @@ const MARKED: readonly EventName[] = [
   'primeLost',
   'strainerBlocked',
   'returnsLost',
+  'wallFails',
   'drillingStopped',
 ];
 

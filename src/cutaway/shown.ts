@@ -92,7 +92,7 @@ export interface ShownHole {
    * ground is closed.
    */
   seep_m2s: Float64Array | null;
-  /** Upward speed of the fluid round the stem (or in the open hole below the bit), m/s. */
+  /** Upward speed of the fluid round the stem (or in the open hole below the bit), m/s; negative where it sinks. */
   up_ms: Float64Array;
   /** Volume fraction of each size class in the fluid, class by class: [class * stride + cell]. */
   solids_frac: Float64Array;

@@ -81,7 +81,7 @@ function createView(run: Run, level: ViewLevel): CutawayView {
       strainerBlocked_frac: 0,
       polymer_gL: 0,
     },
-    hole: level === 'blind' ? null : createShownHole(run),
+    hole: level === 'blind' ? null : createShownHole(run, open),
     holeNumber: run.state.holeNumber,
     layers: open ? ground.layers.map(({ top_m, bottom_m, kind }) => ({ top_m, bottom_m, kind })) : null,
     waterTable_m: open ? ground.waterTable_m : null,

@@ -3,7 +3,7 @@
 import { bedHeight_m, CLASS_COUNT, fluidLevel_m, SOAKED, type Run } from '$sim';
 import type { ShownHole } from './shown';
 
-export function createShownHole({ state }: Run): ShownHole {
+export function createShownHole({ state }: Run, groundOpen: boolean): ShownHole {
   const { cells } = state.hole;
   return {
     dz_m: state.hole.dz_m,
@@ -12,7 +12,7 @@ export function createShownHole({ state }: Run): ShownHole {
     radius_m: new Float64Array(cells),
     cake_m: new Float64Array(cells),
     falling: new Float64Array(cells),
-    seep_m2s: null,
+    seep_m2s: groundOpen ? new Float64Array(cells) : null,
     up_ms: new Float64Array(cells),
     solids_frac: new Float64Array(CLASS_COUNT * cells),
     stride: cells,
@@ -38,6 +38,7 @@ export function fillHole(shown: ShownHole, run: Run): void {
     shown.radius_m[i] = hole.radius_m[i];
     shown.cake_m[i] = hole.wall.cake_m[i];
     shown.falling[i] = hole.wall.sloughing[i];
+    if (shown.seep_m2s) shown.seep_m2s[i] = seepAt(run, i, shown.level_m) / hole.dz_m;
   }
   fillFluid(shown, run);
   fillSlip(shown, run);
@@ -46,9 +47,17 @@ export function fillHole(shown: ShownHole, run: Run): void {
   for (let k = 0; k < CLASS_COUNT; k++) shown.bed_frac[k] = bed_m3 > 0 ? hole.bed_m3[k] / bed_m3 : 0;
 }
 
+/** What went into the ground at a cell in the last second, m3. What the crew poured in at the surface is no ground water. */
+function seepAt({ state, work }: Run, i: number, level_m: number): number {
+  const leave_m3 = work.loss.leave_m3[i];
+  const poured = leave_m3 < 0 && i === Math.floor(level_m / state.hole.dz_m);
+  return poured && state.tasks.some(({ action }) => action === 'topUp') ? 0 : leave_m3;
+}
+
 /** Load and upward speed by cell. Cells below those in use hold the bed; the last in use may be thicker than the rest. */
 function fillFluid(shown: ShownHole, run: Run): void {
-  const { hole, pump } = run.state;
+  const { hole } = run.state;
+  const { flow, column } = run.work.hole;
   const steel_m2 = (Math.PI / 4) * place.rodOutside_m * place.rodOutside_m;
   const bedTop_m = hole.depth_m - shown.bed_m;
   const surface = Math.min(hole.used - 1, Math.round(shown.level_m / hole.dz_m));
@@ -67,8 +76,8 @@ function fillFluid(shown: ShownHole, run: Run): void {
       const at = k * hole.cells + i;
       shown.solids_frac[k * shown.stride + i] = inUse ? Math.min(0.6, hole.solids_m3[at] / room_m3) : 0;
     }
-    const inRing = (top_m + Math.min(bottom_m, hole.depth_m)) / 2 < place.bit_m;
-    shown.up_ms[i] = inRing ? pump.flow_m3s / Math.max(1e-6, open_m2 - steel_m2) : 0;
+    // The way of the last second, in heights of a cell: what is lost on the way up does not arrive.
+    shown.up_ms[i] = i >= column.to && i < column.cells ? flow[i] * hole.dz_m : 0;
     if (inUse && i >= surface) {
       soaked_kg += hole.dissolved_kg[SOAKED * hole.cells + i];
       fluid_m3 += room_m3;

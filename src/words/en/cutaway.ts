@@ -140,6 +140,7 @@ export const cutaway = {
   'charts.event.tight': 'tight',
   'charts.event.primeLost': 'prime lost',
   'charts.event.strainerBlocked': 'strainer blocked',
+  'charts.event.wallFails': 'wall fails',
   'charts.event.returnsLost': 'returns lost',
   'charts.event.drillingStopped': 'stopped',
   'charts.log.mine': 'My log',
