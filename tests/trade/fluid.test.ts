@@ -2,7 +2,18 @@
 import { describe, expect, it } from 'vitest';
 import { createRun, sensesOf, type Kit, type Run, type Scenario } from '../../sim';
 import { CHLORINE, SOAKED } from '../../sim/fluid/substances';
-import { does, drillRod, drillTo, nextRod, oneSoil, rigScenario, steps, until, type RigOptions } from '../rig';
+import {
+  clearHole,
+  does,
+  drillRod,
+  drillTo,
+  nextRod,
+  oneSoil,
+  rigScenario,
+  steps,
+  until,
+  type RigOptions,
+} from '../rig';
 
 function stocked(options: RigOptions = {}): Scenario {
   const plain = rigScenario(options);
@@ -152,17 +163,21 @@ describe('warmth', () => {
 
 describe('the weight of the returns', () => {
   it('is head to be pumped: about 1.65 m for each 10 % of grains over each 10 m, and the flow falls by it', () => {
-    const run = createRun(stocked({ layers: oneSoil('mediumSand') }));
-    drillTo(run, 12, 1);
-    does(run, 'setFeed', { feed_frac: 0 });
+    // Silt drinks little: the hole stays full. Its grains go round, so that the stem carries some of them too.
+    const run = createRun(stocked({ layers: oneSoil('silt') }));
+    drillTo(run, 9, 1);
+    const read = () => ({
+      ...run.work.flowResult,
+      heavier_kgm3: run.work.hole.density_kgm3 - run.work.stemReading.density_kgm3,
+    });
     steps(run, 1);
-    const loaded = { ...run.work.flowResult, density_kgm3: run.work.hole.density_kgm3 };
-    steps(run, 240);
-    const clear = { ...run.work.flowResult, density_kgm3: run.work.hole.density_kgm3 };
-    const heavier_kgm3 = loaded.density_kgm3 - clear.density_kgm3;
-    expect(heavier_kgm3).toBeGreaterThan(3);
+    const loaded = read();
+    clearHole(run, 240);
+    const clear = read();
+    const heavier_kgm3 = loaded.heavier_kgm3 - clear.heavier_kgm3;
+    expect(heavier_kgm3).toBeGreaterThan(2);
     const lifted_Pa = loaded.static_Pa - clear.static_Pa;
-    expect(Math.abs(lifted_Pa / (heavier_kgm3 * 9.81 * run.state.stem.bit_m) - 1)).toBeLessThan(0.25);
+    expect(Math.abs(lifted_Pa / (heavier_kgm3 * 9.81 * run.state.stem.bit_m) - 1)).toBeLessThan(0.1);
     expect(clear.flow_m3s).toBeGreaterThan(loaded.flow_m3s);
   });
 });
