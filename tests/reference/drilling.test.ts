@@ -2,6 +2,8 @@
 import { describe } from 'vitest';
 import { BIT_FRICTION, bitTorque_Nm } from '../../sim/drilling/torque';
 import { createBitResult, drillInto, tealeRate_ms } from '../../sim/drilling/bit';
+import { DRIVE_HOT_C, driveAfter_C, driveHeat_W } from '../../sim/drilling/drive';
+import { grip_N } from '../../sim/drilling/pull';
 import { jetErosion_ms, jetWallShear_Pa } from '../../sim/drilling/jet';
 import { nozzlePressure_Pa, nozzleVelocity_ms } from '../../sim/hydraulics/nozzle';
 import { DEFAULT_KIT } from '../../sim/materials/kit';
@@ -131,4 +133,33 @@ describe('cutting', () => {
       compute: () => rate_mh(b.E, b.su, b.tau),
     });
   }
+});
+
+describe('what holds the stem and warms the drive', () => {
+  row({
+    id: 'GRIP-1',
+    mark: 'M',
+    about: 'adhesion of clay to steel, as a share of its undrained strength',
+    source: 'pile design by total stress, from memory: .3 in stiff to 1 in soft clay',
+    expected: { from: 0.3, to: 1 },
+    compute: () => grip_N(0.1, 1, 40) / (Math.PI * 0.1 * 40000),
+  });
+  row({
+    id: 'DRIVE-1',
+    mark: 'M',
+    about: 'temperature at which the windings of a hand-held motor must be switched off, C',
+    source: 'IEC 60085, class B, from memory',
+    expected: 130,
+    tolerance: 'exact',
+    compute: () => DRIVE_HOT_C,
+  });
+  row({
+    id: 'DRIVE-2',
+    mark: 'D',
+    about:
+      'a cold motor that stalls at 700 W: rise after a minute with all heat kept in 900 J/K, K (a little less with cooling)',
+    source: '700 x 60 / 900 = 46.7',
+    expected: { from: 42, to: 46.7 },
+    compute: () => driveAfter_C(25, 25, driveHeat_W(700, 1), false, 60) - 25,
+  });
 });

@@ -9,7 +9,9 @@ import { dragLawOf } from '../../sim/hole/drag';
 import { pourInto } from '../../sim/pit/exchange';
 import { levelBelowRim_m } from '../../sim/pit/level';
 import { createPit } from '../../sim/pit/pit';
+import { seepage_m3s } from '../../sim/pit/seep';
 import { outflowShare } from '../../sim/pit/settle';
+import { SOILS } from '../../sim/materials/soils';
 import { row } from './row';
 
 const HAZEN = 'Hazen 1904, Camp 1946: n mixed tanks in a row keep 1 - (1 + x/n)^-n, x = w/v_o';
@@ -150,4 +152,32 @@ describe('cuttings in the returns', () => {
       },
     });
   }
+});
+
+describe('seepage through the floor', () => {
+  /** mm an hour through a floor alone, water of 20 C, water table far below. */
+  function floor_mmh(K_ms: number): number {
+    const size = { area_m2: 0.6, depth_m: 0.8 };
+    const pit = createPit({ settling: size, suction: size, notch_m: 0.15, strainer_m: 0.2 });
+    pit.settling.water_m3 = 0.48;
+    const ground = { wallK_ms: new Float64Array(0), floorK_ms: K_ms, waterTable_m: 10 };
+    return (seepage_m3s(pit.settling, ground, 1.002e-3) / size.area_m2) * 3.6e6;
+  }
+  row({
+    id: 'PIT-6',
+    mark: 'D',
+    about: 'K 1e-5 m/s under a gradient of 1, mm/h',
+    source: 'Darcy 1856: 1e-5 x 3.6e6',
+    expected: 36,
+    tolerance: { rel: 1e-9 },
+    compute: () => floor_mmh(1e-5),
+  });
+  row({
+    id: 'PIT-7',
+    mark: 'M',
+    about: 'steady infiltration into fine and medium sand, mm/h',
+    source: 'irrigation training manuals, from memory: sand takes more than 30 mm/h',
+    expected: { from: 30, to: 5000 },
+    compute: () => [floor_mmh(SOILS.fineSand.K_ms), floor_mmh(SOILS.mediumSand.K_ms)],
+  });
 });
