@@ -1,5 +1,6 @@
 // The only door of sim: what lessons, the screens and the tests may use.
 
+export { CAUSES as WALL_CAUSES, type Cause as WallCause } from './hole/wall/failures';
 export { SIM_VERSION } from './run/version';
 export * from './run/names';
 export {
