@@ -175,6 +175,7 @@ describe('walks', () => {
     walk.do('addWater', { water_L: 40 }).idle().refuses('addWater', { water_L: 5 }, 'noWater');
     walk.do('setThrottle', OPEN).go(30).refuses('addRod', {}, 'flowOn');
     walk.until(({ state }) => state.machine.pump === 'stopped').refuses('setThrottle', OPEN, 'noPetrol');
+    new Walk({ pit_L: 0 }).refuses('topUp', { fluid_L: 10 }, 'pitEmpty');
     new Walk({}, { practice: false }).refuses('goBack', { fromTick: 0 }, 'practiceOnly');
     new Walk({ rodsInAll: 1 }, { starter_m: 1.2 }).refuses('addRod', {}, 'noMoreRods');
     const drilled = new Walk({}, { rods: 1, starter_m: 1.2, layers: oneSoil('fineSand') });
