@@ -18,7 +18,9 @@ import { between, chance, pick } from './draws';
 const whole = (stream: Stream, low: number, high: number): number => Math.floor(between(stream, low, high + 1));
 
 /** One job in so many stands in clay that squeezes. */
-const CLAY_EVERY = 23;
+const CLAY_EVERY = 13;
+const inClay = (n: number): boolean => n % CLAY_EVERY === CLAY_EVERY - 1;
+const CLAY_RODS = 14;
 
 /** Half of the jobs stand in a setting; of the others each soil in turn makes up most of the ground. */
 function anyGround(n: number, stream: Stream): Ground {
@@ -27,11 +29,8 @@ function anyGround(n: number, stream: Stream): Ground {
     kind,
     thickness_m: [least, most] as [number, number],
   });
-  if (n % CLAY_EVERY === CLAY_EVERY - 1) {
-    // Weak clay over a layer that drinks the hole empty down to water that stands deep.
-    const layers = [bed('softClay', 6, 14), bed('coarseGravel', 1, 3), bed('softClay', 40, 40)];
-    return buildGround({ layers, waterTable_m: [5, 9] }, seed);
-  }
+  // Clay that holds a full hole and closes a deep empty one, with water far below.
+  if (inClay(n)) return buildGround({ layers: [bed('firmClay', 40, 40)], waterTable_m: [24, 30] }, seed);
   if (n % 2 === 0) return ground(SETTINGS[(n / 2) % SETTINGS.length], seed);
   const main = SOIL_KINDS[((n - 1) / 2) % SOIL_KINDS.length];
   const wet_m = between(stream, 0.3, 6);
@@ -68,10 +67,10 @@ function anyKit(stream: Stream): Partial<Kit> {
   };
 }
 
-function anyOpening(stream: Stream, kit: Kit, long: boolean): Opening {
+function anyOpening(stream: Stream, kit: Kit, long: boolean, clay: boolean): Opening {
   const poor = !long && chance(stream, 0.25);
-  const deep = chance(stream, 0.5);
-  const rods = deep ? whole(stream, 2, 12) : 1;
+  const deep = clay || chance(stream, 0.5);
+  const rods = clay ? CLAY_RODS : deep ? whole(stream, 2, 12) : 1;
   // The bit hangs just above the bottom of the hole there is; some of the last rod still stands out.
   const starter_m = deep ? rods * kit.rodLength_m - between(stream, 0.05, 1.3) : between(stream, 0.25, 1.2);
   const pit_L = 1000 * (kit.settling.area_m2 * kit.settling.depth_m + kit.suction.area_m2 * kit.suction.depth_m);
@@ -83,7 +82,8 @@ function anyOpening(stream: Stream, kit: Kit, long: boolean): Opening {
     primed: chance(stream, 0.8),
     water_L: poor ? between(stream, 0, 150) : between(stream, 500, 4000),
     powder_kg: poor ? between(stream, 0, 0.5) : between(stream, 2, 20),
-    petrol_L: poor ? between(stream, 0, 0.15) : 20,
+    // Without an engine the hole stays as empty as it was dug.
+    petrol_L: clay && chance(stream, 0.9) ? 0 : poor ? between(stream, 0, 0.15) : 20,
     bentonite_kg: poor ? 0 : between(stream, 0, 150),
     clay_kg: poor ? 0 : between(stream, 0, 300),
     chlorine_kg: poor ? 0 : between(stream, 0, 30),
@@ -119,7 +119,7 @@ export function randomJob(n: number): Scenario {
   const stream = createStream(`random job ${n}`);
   const kit = { ...DEFAULT_KIT, ...anyKit(stream) };
   const long = n % LONG_EVERY === LONG_EVERY - 1;
-  const opening = anyOpening(stream, kit, long);
+  const opening = anyOpening(stream, kit, long, inClay(n));
   const ground = anyGround(n, stream);
   const sky = anySky(stream, n, long);
   return {
