@@ -38,6 +38,8 @@ export function playRandom(scenario: Scenario, seedText: string, ticks: number, 
   const run = createRun(scenario);
   const habits = [...EVERYBODYS, ...Array.from({ length: OWN_HABITS }, () => pick(stream, HABIT_NAMES))];
   const first = run.state.site.pitDug ? [] : HABITS.digsThePit(run, stream);
+  // Without petrol there is nothing to drill with: such a crew draws the stem.
+  if (run.state.stocks.petrol_L <= 0) first.push(...HABITS.pullsEverything(run, stream));
   const script: Move[] = [...first, ...HABITS.primesAgain(run, stream), ...HABITS.drillsOn(run, stream)];
   let idle_s = 0;
   let tried = 0;

@@ -105,8 +105,10 @@ export const HABITS: Readonly<Record<string, Habit>> = {
   ],
   pullsEverything: (run, stream) => [
     ...stop,
+    move(0, 'lift', { distance_m: 3, speed_ms: between(stream, 0.1, 0.5) }),
+    move(35, 'removeRod', { speed_ms: 0.3 }),
     ...Array.from({ length: Math.min(8, run.state.stem.rods) }, () =>
-      move(70, 'removeRod', { speed_ms: between(stream, 0.1, 0.5) }),
+      move(80, 'removeRod', { speed_ms: between(stream, 0.1, 0.5) }),
     ),
   ],
   lowersWithAThump: (_run, stream) => [
