@@ -11,7 +11,8 @@ const NO_HEIGHT_m = 1e-9;
 /** Density of cell i of those in use, kg/m3, with so much of its fluid taken up by grains; dissolved: it may hold bentonite or salt. */
 function densityOf_kgm3(hole: HoleState, i: number, fluid_m3: number, load_m3: number, dissolved: boolean): number {
   const load_frac = load_m3 < fluid_m3 ? load_m3 / fluid_m3 : fluid_m3 > 0 ? 1 : 0;
-  if (!dissolved || !(load_frac < 1)) return suspensionDensity_kgm3(load_frac);
+  // A closed cell has no water for anything to be dissolved in.
+  if (!dissolved || !(load_frac < 1) || !(fluid_m3 > 0)) return suspensionDensity_kgm3(load_frac);
   const { cells, dissolved_kg } = hole;
   const bentonite_kg = dissolved_kg[BENTONITE * cells + i] + dissolved_kg[SWELLING * cells + i];
   const water_m3 = fluid_m3 - load_m3;

@@ -18,7 +18,7 @@ import { between, chance, pick } from './draws';
 const whole = (stream: Stream, low: number, high: number): number => Math.floor(between(stream, low, high + 1));
 
 /** One job in so many stands in clay that squeezes. */
-const CLAY_EVERY = 13;
+const CLAY_EVERY = 23;
 const inClay = (n: number): boolean => n % CLAY_EVERY === CLAY_EVERY - 1;
 const CLAY_RODS = 14;
 

@@ -1,6 +1,7 @@
 // Level and loss on whole holes: nothing is made or lost, nothing swings, and the sizes are those of the trade.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { SALT } from '../../../../sim/fluid/substances';
 import { fluidLevel_m, holeCapacity_m3, holeContent_m3 } from '../../../../sim/hole/hole';
 import { CLASS_COUNT } from '../../../../sim/materials/sizes';
 import {
@@ -162,6 +163,16 @@ describe('one tick', () => {
     tick(bench);
     expect(bench.work.leave_m3[19]).toBeGreaterThan(0);
     for (let i = 20; i < bench.hole.cells; i++) expect(bench.work.leave_m3[i]).toBe(0);
+  });
+  it('finds no weight of salt in a closed cell, which has no water', () => {
+    const bench = sandHole({ depth_m: 10, table_m: 4, sand: COARSE });
+    const { hole, work } = bench;
+    for (let i = 0; i < hole.used; i++) hole.dissolved_kg[SALT * hole.cells + i] = 0.01;
+    hole.radius_m[20] = 0;
+    hole.dissolved_kg[SALT * hole.cells + 20] = 0;
+    tick(bench);
+    for (const value of [...work.density_kgm3, ...work.leave_m3, work.level_m])
+      expect(Number.isFinite(value)).toBe(true);
   });
   it('leaves grains where they are, with their pores', () => {
     const bench = sandHole({ depth_m: 6, table_m: 20, sand: GRAVEL });
