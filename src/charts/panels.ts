@@ -121,7 +121,7 @@ export function createPanels(
             font,
             grid: { stroke: look.line, width: 0.5 },
             ticks: { stroke: look.line, width: last ? 1 : 0, size: 4 },
-            values: last ? (_u, splits) => splits.map((value) => formatNumber(value, 0)) : () => [],
+            values: last ? (_u, splits) => splits.map((value) => formatNumber(value, 1)) : () => [],
           },
           {
             size: look.text_px * AXIS_ROOM_em,

@@ -55,7 +55,7 @@ export const debrief = {
   'end.petrol': 'Petrol used',
   'end.petrol.is': '{used:1} of {all:0} L',
   'end.trouble': 'Trouble on the way',
-  'end.trouble.none': 'None that the crew noticed.',
+  'end.trouble.none': 'None that the crew noticed. What it could not see comes with the ground.',
   'end.trouble.when': 'at {time_s:duration}',
   'end.trouble.more': { one: 'and {n} more time', other: 'and {n} more times' },
 
@@ -64,7 +64,7 @@ export const debrief = {
 
   'wall.title': 'The wall of the hole',
   'wall.stood': 'It stood. Nothing to speak of fell in.',
-  'wall.taken': '{taken_L:0} L.',
+  'wall.taken': 'About {taken_L:0} L:',
   'wall.at': 'at {time_s:duration}, {from_m:1} to {to_m:1} m',
   'wall.through': 'Into the ground went {lost_L:0} L. Ground water that came in: {came_L:0} L.',
   'wall.level': 'The fluid stood too low to hold the wall.',

@@ -74,14 +74,14 @@ test('every thing of the scene can be found by pointing at it, on a desk and on 
 }) => {
   const wanted = ['bit', 'stem', 'fluid', 'bed', 'channel', 'settling', 'heap', 'suction', 'strainer', 'pump'];
   wanted.push('deliveryHose', 'suctionHose', 'drive', 'swivel', 'rope', 'winch', 'tripod', 'rack', 'ruler', 'ownLog');
-  wanted.push('neighbours', 'ground');
+  wanted.push('neighbours', 'ground', 'wall', 'falling');
   for (const [width, height] of [
     [812, 700],
     [390, 400],
     [320, 200],
   ] as const) {
     await mount(page, { width, height });
-    await draw(page, { bed_m: 0.5 });
+    await draw(page, { bed_m: 0.5, falling: true });
     const seen = await thingsSeen(page);
     expect(
       wanted.filter((thing) => !seen.includes(thing)),
@@ -90,7 +90,7 @@ test('every thing of the scene can be found by pointing at it, on a desk and on 
     await draw(page, { level: 'blind', bed_m: 0.5 });
     const blind = await thingsSeen(page);
     expect(blind).toContain('nominal');
-    for (const hidden of ['fluid', 'bed', 'air']) expect(blind).not.toContain(hidden);
+    for (const hidden of ['fluid', 'bed', 'air', 'wall', 'falling']) expect(blind).not.toContain(hidden);
   }
 });
 
@@ -98,7 +98,7 @@ test('a blind lesson looks the same whatever the hole is like inside', async ({ 
   await mount(page);
   await draw(page, { level: 'blind', washOut: false, bed_m: 0, levelDown_m: 0 });
   const one = await picture(page);
-  await draw(page, { level: 'blind', washOut: true, bed_m: 0.9, levelDown_m: 1.5 });
+  await draw(page, { level: 'blind', washOut: true, bed_m: 0.9, levelDown_m: 1.5, falling: true, cake_m: 2e-3 });
   expect(await picture(page)).toBe(one);
   await draw(page, { level: 'hole', washOut: true, bed_m: 0.9, levelDown_m: 1.5 });
   expect(await picture(page)).not.toBe(one);
@@ -135,6 +135,10 @@ test('each change of level, bed, flow, strainer or log is seen', async ({ page }
     { polymer_gL: 2 },
     { level: 'open' },
     { depth_m: 3 },
+    { cake_m: 0.002 },
+    { falling: true },
+    { level: 'open', seep_m2s: 5e-4 },
+    { level: 'open', seep_m2s: -5e-4 },
   ];
   const seen = new Set<string>();
   for (const choice of choices) {
