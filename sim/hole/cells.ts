@@ -80,13 +80,14 @@ function clipCell(hole: HoleState, i: number, grains_m3: number, most_m3: number
 export function clipToPacked(hole: HoleState, work: HoleWork, missing_m3: number): boolean {
   let clipped = false;
   let empty_m3 = missing_m3;
+  const { volume_m3, grains_m3 } = work;
   for (let i = 0; i < hole.used; i++) {
-    const room_m3 = Math.max(0, work.volume_m3[i] - empty_m3);
-    empty_m3 = Math.max(0, empty_m3 - work.volume_m3[i]);
+    const room_m3 = Math.max(0, volume_m3[i] - empty_m3);
+    empty_m3 = Math.max(0, empty_m3 - volume_m3[i]);
     const most_m3 = PACKED_frac * room_m3;
-    if (work.grains_m3[i] <= most_m3) continue;
+    if (grains_m3[i] <= most_m3) continue;
     clipped = true;
-    clipCell(hole, i, work.grains_m3[i], most_m3);
+    clipCell(hole, i, grains_m3[i], most_m3);
   }
   return clipped;
 }

@@ -34,7 +34,8 @@ export function readRoom(hole: HoleState, work: HoleWork, place: StemPlace, star
 /** Room of the whole hole, the bed's included, m3; readRoom must have been called for all cells in use. */
 export function capacityOf_m3(hole: HoleState, work: HoleWork, place: StemPlace): number {
   let capacity_m3 = roomBelow_m3(hole, work.column.bottom_m, place);
-  for (let i = 0; i < hole.used; i++) capacity_m3 += work.volume_m3[i];
+  const { volume_m3 } = work;
+  for (let i = 0; i < hole.used; i++) capacity_m3 += volume_m3[i];
   return capacity_m3;
 }
 
@@ -71,7 +72,8 @@ export function countGrains(hole: HoleState, work: HoleWork, start: number): voi
 /** Grains in the whole hole, bed included, m3; countGrains must have been called for all cells in use. */
 export function grainsOf_m3(hole: HoleState, work: HoleWork): number {
   let grains_m3 = 0;
-  for (let i = 0; i < hole.used; i++) grains_m3 += work.grains_m3[i];
+  const { grains_m3: inCell_m3 } = work;
+  for (let i = 0; i < hole.used; i++) grains_m3 += inCell_m3[i];
   for (let k = 0; k < CLASS_COUNT; k++) grains_m3 += hole.bed_m3[k];
   return grains_m3;
 }

@@ -98,6 +98,7 @@ export function setFlow(work: HoleWork, entry_m3: number, fromTop_m3: number, to
   let q_m3 = 0;
   let up_frac = 1;
   let longest = 0;
+  let least = Infinity;
   work.pastBit_ms = 0;
   for (let i = column.cells - 1; i >= top; i--) {
     let below_m3 = q_m3;
@@ -121,10 +122,12 @@ export function setFlow(work: HoleWork, entry_m3: number, fromTop_m3: number, to
     }
     const way = own_m3 / (section_m2[i] * dz_m);
     flow[i] = way;
+    if (way < least) least = way;
     if (way > longest) longest = way;
     else if (-way > longest) longest = -way;
   }
   work.longest = longest;
+  work.least = least;
   return up_frac;
 }
 

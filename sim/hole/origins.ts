@@ -83,28 +83,20 @@ function traceTop(column: Column, last: number, lo: number, hi: number, height_m
 }
 
 /**
- * Traces the faces lo to hi back over the tick, through cells whose matter has one speed each: up, its upward way in heights
- * of a whole cell. Matter stops at the edge of a cell that moves against it; faces never cross. first and last: outside these
+ * Traces the faces lo to hi back over the tick, through cells whose matter has one speed each: work.way, its upward way in
+ * heights of a whole cell, here brought to those of the cells. Matter stops at the edge of a cell that moves against it; faces never cross. first and last: outside these
  * cells there is nothing to be found.
  */
-export function traceFaces(
-  column: Column,
-  up: Float64Array,
-  first: number,
-  last: number,
-  lo: number,
-  hi: number,
-  work: FieldWork,
-): void {
+export function traceFaces(column: Column, first: number, last: number, lo: number, hi: number, work: FieldWork): void {
   const { way, cell, part } = work;
   const { cells: n, dz_m, from } = column;
   const end = Math.min(n, Math.max(hi, last) + 1);
-  for (let j = Math.max(from, Math.min(lo - 1, first)); j < end; j++) way[j] = up[j];
   way[n] = 0;
+  work.rising = column.from_m === 0 && column.to_m === 0;
   // The first and the last cell may be lower or higher than the rest.
   const height_m = Math.max(1e-9, (from === n - 1 ? column.bottom_m : (from + 1) * dz_m) - column.from_m);
-  way[from] = (up[from] * dz_m) / height_m;
-  if (end === n && from < n - 1) way[n - 1] = (up[n - 1] * dz_m) / (column.bottom_m - (n - 1) * dz_m);
+  if (Math.min(lo - 1, first) <= from) way[from] *= dz_m / height_m;
+  if (end === n && from < n - 1) way[n - 1] *= dz_m / (column.bottom_m - (n - 1) * dz_m);
   for (let f = lo <= from || lo === column.to ? traceTop(column, last, lo, hi, height_m, work) : lo; f <= hi; f++) {
     const below = way[f];
     if (below > 0) {
@@ -119,8 +111,10 @@ export function traceFaces(
         cell[f] = f + 1;
         part[f] = reach;
       } else walkDown(f, f, 0, 1, last, work);
-    } else if (way[f - 1] < 0) walkUp(f, first, work);
-    else {
+    } else if (way[f - 1] < 0) {
+      walkUp(f, first, work);
+      work.rising = false;
+    } else {
       cell[f] = f;
       part[f] = 0;
     }

@@ -1,7 +1,8 @@
 // What the water carries goes where the water goes: one set of origins for all substances.
 import { SALT, SUBSTANCE_COUNT } from '../fluid/substances';
 import { leaveDissolved } from './exchange';
-import { gather, NO_ROOM_m3, TOP } from './field';
+import { NO_ROOM_m3 } from './field';
+import { gather, TOP } from './gather';
 import { firstPresent, foldTop } from './column';
 import type { HoleState } from './hole';
 import type { MouthFlux } from './mouth';
@@ -41,6 +42,7 @@ function traceWater(
   let j = column.from;
   let above_m3 = 0;
   let asked_m3 = out_m3;
+  let rising = column.from_m === 0 && column.to_m === 0;
   for (let f = column.to; f < n; f++) {
     let own_m3 = asked_m3;
     entered[f] = 0;
@@ -53,12 +55,14 @@ function traceWater(
     const share = j < n ? (own_m3 - above_m3) * dilution[j] : 0;
     const whole = share > 1 - NO_SHARE;
     cell[f] = whole ? j + 1 : j;
+    if (cell[f] < f) rising = false;
     part[f] = whole || share < NO_SHARE ? 0 : share;
     asked_m3 += waterAfter_m3[f];
     if (exchanges) asked_m3 += leaveWater_m3[f];
   }
   cell[n] = n;
   part[n] = 0;
+  work.field.rising = rising;
   entered[n] = 1;
 }
 

@@ -24,6 +24,9 @@ export function readStretches(hole: HoleState, work: HoleWork, temperature_C: nu
   const n = hole.used - from;
   const stretches = Math.min(STRETCHES, n);
   const { cells, dissolved_kg, solids_m3 } = hole;
+  // Taken out of work once: the loops below are run often.
+  const { volume_m3, grains_m3, fines_m3, solids_frac, rheology, oneSlip_ms, oneHinder } = work;
+  const { slip_ms, hinder, powers, stretchPlace } = work;
   work.stretches = stretches;
   for (let s = 0; s < stretches; s++) {
     const first = from + Math.floor((s * n) / stretches);
@@ -37,9 +40,9 @@ export function readStretches(hole: HoleState, work: HoleWork, temperature_C: nu
     let swelling_kg = 0;
     let salt_kg = 0;
     for (let i = first; i < end; i++) {
-      room += work.volume_m3[i];
-      grains += work.grains_m3[i];
-      fines += work.fines_m3[i];
+      room += volume_m3[i];
+      grains += grains_m3[i];
+      fines += fines_m3[i];
       clay += solids_m3[CLAY_CLASS * cells + i];
       soaked_kg += dissolved_kg[SOAKED * cells + i];
       bentonite_kg += dissolved_kg[BENTONITE * cells + i];
@@ -50,27 +53,28 @@ export function readStretches(hole: HoleState, work: HoleWork, temperature_C: nu
     const fines_frac = room > 0 ? Math.min(MOST_CROWDED_frac, fines / room) : 0;
     const clay_frac = room > 0 ? Math.min(MOST_CROWDED_frac, clay / room) : 0;
     makeupInto(makeup, soaked_kg, bentonite_kg, swelling_kg, salt_kg, water_m3, fines_frac, clay_frac);
-    rheologyOf(work.rheology, makeup, temperature_C);
+    rheologyOf(rheology, makeup, temperature_C);
     // A grain falls through the fluid with the fines in it; coarser neighbours hinder it instead.
     const weight_kgm3 = suspensionDensity_kgm3(fines_frac, makeup.bentonite_gL, makeup.salt_gL);
     const density_kgm3 = Math.min(HEAVIEST_kgm3, weight_kgm3);
-    const { K_Pasn, n_ratio } = work.rheology;
-    slipInto(work.oneSlip_ms, work.oneHinder, K_Pasn, n_ratio, density_kgm3, ambient_1s);
+    const { K_Pasn, n_ratio } = rheology;
+    slipInto(oneSlip_ms, oneHinder, K_Pasn, n_ratio, density_kgm3, ambient_1s);
     for (let k = 0; k < CLASS_COUNT; k++) {
-      work.slip_ms[s * CLASS_COUNT + k] = work.oneSlip_ms[k];
-      work.hinder[s * CLASS_COUNT + k] = work.oneHinder[k];
+      slip_ms[s * CLASS_COUNT + k] = oneSlip_ms[k];
+      hinder[s * CLASS_COUNT + k] = oneHinder[k];
     }
   }
   for (let i = 0; i < n; i++) {
     const place = ((i + 0.5) * stretches) / n - 0.5;
-    work.stretchPlace[from + i] = place <= 0 ? 0 : place >= stretches - 1 ? stretches - 1 : place;
-    hinderedInto(work.powers, (from + i) * HINDERED_COUNT, Math.min(MOST_CROWDED_frac, work.solids_frac[from + i]));
+    stretchPlace[from + i] = place <= 0 ? 0 : place >= stretches - 1 ? stretches - 1 : place;
+    hinderedInto(powers, (from + i) * HINDERED_COUNT, Math.min(MOST_CROWDED_frac, solids_frac[from + i]));
   }
 }
 
-/** Upward way of class k in the tick in the cells lo to hi-1, in heights of a whole cell, into work.up: the mixture's less the hindered slip. */
+/** Upward way of class k in the tick in the cells lo to hi-1, in heights of a whole cell, into work.field.way: the mixture's less the hindered slip. */
 export function classWays(work: HoleWork, k: number, perCell: number, lo: number, hi: number): void {
-  const { up, flow, powers, stretchPlace, slip_ms, hinder } = work;
+  const { flow, powers, stretchPlace, slip_ms, hinder } = work;
+  const { way } = work.field;
   const last = work.stretches - 1;
   let i = Math.max(lo, work.column.from);
   while (i < hi) {
@@ -85,7 +89,7 @@ export function classWays(work: HoleWork, k: number, perCell: number, lo: number
       const share = stretchPlace[i] - above;
       if (share >= 1 && above < last) break;
       const kept = hinderedShare(powers, i * HINDERED_COUNT, power + share * powerRise);
-      up[i] = flow[i] - (slip + share * slipRise) * kept;
+      way[i] = flow[i] - (slip + share * slipRise) * kept;
     }
   }
 }

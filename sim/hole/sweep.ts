@@ -1,5 +1,5 @@
 // One second in the hole, in this order: what passes to and from the ground, transport, mouth, settling, bed.
-import { CLASS_COUNT } from '../materials/sizes';
+import { CLASS_COUNT, FINE_CLASS_COUNT } from '../materials/sizes';
 import { pickUpBed } from './bed';
 import { clipToPacked, fitCells } from './cells';
 import {
@@ -13,7 +13,8 @@ import {
   readRoom,
 } from './column';
 import { leaveFines, lowerExchange, readExchange, setFlow, type ExchangeInput } from './exchange';
-import { BOTTOM, BOTTOM_MOMENT, NO_ROOM_m3, TOP, TOP_MOMENT, carryField } from './field';
+import { NO_ROOM_m3, carryField } from './field';
+import { BOTTOM, BOTTOM_MOMENT, TOP, TOP_MOMENT } from './gather';
 import type { HoleState, StemPlace } from './hole';
 import type { MouthFlux } from './mouth';
 import { emptyParcel, parcelVolume_m3, type Parcel } from './parcel';
@@ -41,51 +42,89 @@ const place: StemPlace = { bit_m: 0, rodOutside_m: 0 };
 
 /** Load of every cell and what its matter is diluted in; fromTop_m3: what the column's first cell holds. */
 function readLoad(work: HoleWork, fromTop_m3: number): void {
-  const { column, volume_m3, grains_m3, solids_frac } = work;
+  const { volume_m3, grains_m3, solids_frac } = work;
   const { dilution } = work.field;
-  for (let i = column.from; i < column.cells; i++) {
-    const held_m3 = i === column.from ? fromTop_m3 : volume_m3[i];
+  const { from, cells } = work.column;
+  for (let i = from; i < cells; i++) {
+    const held_m3 = i === from ? fromTop_m3 : volume_m3[i];
     dilution[i] = held_m3 > NO_ROOM_m3 ? 1 / held_m3 : 0;
     solids_frac[i] = grains_m3[i] * dilution[i];
   }
 }
 
+/** Water of every cell below the surface: what its grains leave; top_m3: what the first cell, `top`, holds. */
+function readWater(work: HoleWork, top: number, top_m3: number, out_m3: Float64Array): void {
+  const { volume_m3, grains_m3 } = work;
+  const n = work.column.cells;
+  out_m3[top] = Math.max(0, top_m3 - grains_m3[top]);
+  for (let i = top + 1; i < n; i++) out_m3[i] = Math.max(0, volume_m3[i] - grains_m3[i]);
+}
+
 /** The longest fall of a class in the tick in any stretch, in heights of a cell. */
 function longestFall(work: HoleWork, k: number, perCell: number): number {
-  let slip_ms = 0;
-  for (let s = 0; s < work.stretches; s++) slip_ms = Math.max(slip_ms, work.slip_ms[s * CLASS_COUNT + k]);
-  return slip_ms * perCell;
+  const { slip_ms, stretches } = work;
+  let most_ms = 0;
+  for (let s = 0; s < stretches; s++) most_ms = Math.max(most_ms, slip_ms[s * CLASS_COUNT + k]);
+  return most_ms * perCell;
+}
+
+/** The finest classes go up as one where the stream is faster than the coarser of them falls by this factor. */
+const AS_ONE_ratio = 100;
+
+/** Whether clay and silt can share one set of origins: all of the stream rises, far faster than either of them falls. */
+const goAsOne = (work: HoleWork, perCell: number): boolean =>
+  work.least > AS_ONE_ratio * longestFall(work, FINE_CLASS_COUNT - 1, perCell);
+
+/** Finds the cells that hold any of class k, those that take in some of it included; matter above the surface joins the first. False when there is none. */
+function findRange(hole: HoleState, work: HoleWork, k: number, entry_m3: number): boolean {
+  const { column, range } = work;
+  const { from, cells: n } = column;
+  const base = k * hole.cells;
+  let first = firstPresent(hole.solids_m3, base, n);
+  let last = lastPresent(hole.solids_m3, base, n);
+  if (last < 0 && entry_m3 <= 0) return false;
+  if (first < from && last >= 0) {
+    foldTop(hole.solids_m3, base, column, first);
+    foldTop(hole.moment_m4, base, column, first);
+  }
+  if (entry_m3 > 0) {
+    const bitCell = Math.min(n, work.bitFace) - 1;
+    first = Math.min(first, bitCell);
+    last = Math.max(last, bitCell);
+  }
+  range.first = Math.max(from, first);
+  range.last = Math.max(from, last);
+  return true;
 }
 
 /** Carries all classes; what reaches the bottom joins the bed, what reaches the mouth is noted in work. */
 function carryClasses(hole: HoleState, work: HoleWork, input: SweepInput): void {
-  const { column, entry, field } = work;
+  const { column, entry, field, range } = work;
   const { solids_m3, moment_m4 } = hole;
   const { from, cells: n } = column;
   const perCell = input.dt_s / hole.dz_m;
+  const asOne = goAsOne(work, perCell);
+  let traced = false;
   for (let k = 0; k < CLASS_COUNT; k++) {
     const base = k * hole.cells;
     work.mouth_m3[k] = 0;
     work.mouthMoment_m4[k] = 0;
     entry.amount = input.inflow.solids_m3[k];
     entry.moment = input.inflow.moment_m4[k];
-    let first = firstPresent(solids_m3, base, n);
-    let last = lastPresent(solids_m3, base, n);
-    if (last < 0 && entry.amount <= 0) continue;
-    if (first < from && last >= 0) {
-      foldTop(solids_m3, base, column, first);
-      foldTop(moment_m4, base, column, first);
+    if (!findRange(hole, work, k, entry.amount)) continue;
+    const fine = asOne && k < FINE_CLASS_COUNT;
+    if (fine) {
+      range.first = from;
+      range.last = n - 1;
     }
-    if (entry.amount > 0) {
-      const bitCell = Math.min(n, entry.face) - 1;
-      first = Math.min(first, bitCell);
-      last = Math.max(last, bitCell);
-    }
-    first = Math.max(from, first);
-    last = Math.max(from, last);
     const reach = Math.ceil(Math.min(n, work.longest + longestFall(work, k, perCell))) + 1;
-    classWays(work, k, perCell, first - reach - 1, Math.min(n, last + 1 + reach));
-    carryField(solids_m3, moment_m4, base, column, work.up, entry, field, first, last, reach);
+    if (!fine || !traced) {
+      const { first, last } = range;
+      const slowest = fine ? FINE_CLASS_COUNT - 1 : k;
+      classWays(work, slowest, perCell, first - reach - 1, Math.min(n, last + 2 + reach));
+    }
+    carryField(solids_m3, moment_m4, base, column, entry, field, range.first, range.last, reach, fine && traced);
+    traced = fine;
     hole.bed_m3[k] += field.ends[BOTTOM];
     hole.bedMoment_m4[k] += field.ends[BOTTOM_MOMENT];
     work.mouth_m3[k] = field.ends[TOP];
@@ -142,19 +181,13 @@ export function sweepHole(hole: HoleState, work: HoleWork, input: SweepInput, mo
   entry.face = work.bitFace;
   entry.up_frac = setFlow(work, entered_m3 + moved_m3, fromTop_m3, toTop_m3, input.dt_s);
   readStretches(hole, work, input.temperature_C, input.ambient_1s);
-  for (let i = column.from; i < hole.used; i++) {
-    const held_m3 = i === column.from ? fromTop_m3 : work.volume_m3[i];
-    work.waterBefore_m3[i] = Math.max(0, held_m3 - work.grains_m3[i]);
-  }
+  readWater(work, column.from, fromTop_m3, work.waterBefore_m3);
 
   carryClasses(hole, work, input);
   const grainsOut_m3 = passGrains(hole, work, out_m3, mouth);
   countGrains(hole, work, 0);
   if (work.exchanges) leaveFines(hole, work, input, toTop_m3);
-  for (let i = column.to; i < hole.used; i++) {
-    const held_m3 = i === column.to ? toTop_m3 : work.volume_m3[i];
-    work.waterAfter_m3[i] = Math.max(0, held_m3 - work.grains_m3[i]);
-  }
+  readWater(work, column.to, toTop_m3, work.waterAfter_m3);
   // A hole that closes can press out no more water than there is.
   const water_m3 = hole.water_m3 + inflow.water_m3 + work.came.water_m3 - work.left.water_m3;
   mouth.water_m3 = Math.min(out_m3 - grainsOut_m3, Math.max(0, water_m3));

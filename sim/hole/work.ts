@@ -34,6 +34,10 @@ export interface HoleWork extends HoleReading {
   bitFace: number;
   pastBit_ms: number;
   longest: number;
+  /** The least upward way of the mixture in any cell. */
+  least: number;
+  /** First and last cell that holds any of the class at hand. */
+  range: { first: number; last: number };
   /** What went into the ground, and the ground water that came in, in this tick; whether anything did. */
   left: Parcel;
   came: Parcel;
@@ -43,10 +47,9 @@ export interface HoleWork extends HoleReading {
   section_m2: Float64Array;
   grains_m3: Float64Array;
   fines_m3: Float64Array;
-  /** By cell: volume fraction of grains; upward way in the tick of the mixture and of one class, in heights of a whole cell. */
+  /** By cell: volume fraction of grains; upward way of the mixture in the tick, in heights of a whole cell. */
   solids_frac: Float64Array;
   flow: Float64Array;
-  up: Float64Array;
   /** By cell: what leaves and comes in, the water in what leaves, salt that comes in, water before and after the tick. */
   leave_m3: Float64Array;
   enter_m3: Float64Array;
@@ -92,6 +95,8 @@ export function createHoleWork(hole: HoleState): HoleWork {
     bitFace: 0,
     pastBit_ms: 0,
     longest: 0,
+    least: 0,
+    range: { first: 0, last: 0 },
     left: createParcel(),
     came: createParcel(),
     exchanges: false,
@@ -101,7 +106,6 @@ export function createHoleWork(hole: HoleState): HoleWork {
     fines_m3: byCell(),
     solids_frac: byCell(),
     flow: byCell(),
-    up: byCell(),
     leave_m3: byCell(),
     enter_m3: byCell(),
     leaveWater_m3: byCell(),

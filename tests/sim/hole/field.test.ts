@@ -1,15 +1,8 @@
 // Transport of one field: nothing lost, nothing negative, sharp and on time.
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import {
-  BOTTOM,
-  BOTTOM_MOMENT,
-  TOP,
-  TOP_MOMENT,
-  carryField,
-  createFieldWork,
-  fullColumn,
-} from '../../../sim/hole/field';
+import { carryField, createFieldWork, fullColumn } from '../../../sim/hole/field';
+import { BOTTOM, BOTTOM_MOMENT, TOP, TOP_MOMENT } from '../../../sim/hole/gather';
 
 const CELLS = 40;
 const NO_ENTRY = { face: 0, amount: 0, moment: 0, up_frac: 1 };
@@ -40,15 +33,8 @@ test('whatever the speeds, all of it is somewhere, none is negative, and origins
       const work = createFieldWork(CELLS);
       const before = sum(field) + 2e-4;
       const momentBefore = sum(moment) + 2e-4 * 9;
-      carryField(
-        field,
-        moment,
-        0,
-        column,
-        Float64Array.from(up, (ms) => ms / 0.25),
-        { face: at, amount: 2e-4, moment: 2e-4 * 9, up_frac: 1 },
-        work,
-      );
+      work.way.set(ways(up, 1));
+      carryField(field, moment, 0, column, { face: at, amount: 2e-4, moment: 2e-4 * 9, up_frac: 1 }, work);
       const { ends } = work;
       const after = sum(field) + ends[TOP] + ends[BOTTOM];
       const momentAfter = sum(moment) + ends[TOP_MOMENT] + ends[BOTTOM_MOMENT];
@@ -69,12 +55,14 @@ test('a long step equals the sum of its parts in steady flow, for the amount tha
   const up = new Float64Array(CELLS).fill(0.3);
   const once = new Float64Array(CELLS).fill(1);
   const work = createFieldWork(CELLS);
-  carryField(once, none(CELLS), 0, column, ways(up, 10), NO_ENTRY, work);
+  work.way.set(ways(up, 10));
+  carryField(once, none(CELLS), 0, column, NO_ENTRY, work);
   const atOnce = work.ends[TOP];
   const parts = new Float64Array(CELLS).fill(1);
   let inParts = 0;
   for (let t = 0; t < 10; t++) {
-    carryField(parts, none(CELLS), 0, column, ways(up, 1), NO_ENTRY, work);
+    work.way.set(ways(up, 1));
+    carryField(parts, none(CELLS), 0, column, NO_ENTRY, work);
     inParts += work.ends[TOP];
   }
   expect(atOnce).toBeCloseTo(12, 9);
@@ -85,7 +73,8 @@ test('grains that rise into ones that sink meet at the edge between them and sta
   const column = fullColumn(4, 0.25, 1);
   const field = Float64Array.from([0, 1, 1, 0]);
   const work = createFieldWork(4);
-  carryField(field, none(4), 0, column, ways([-0.3, -0.3, 0.3, 0.3], 5), NO_ENTRY, work);
+  work.way.set(ways([-0.3, -0.3, 0.3, 0.3], 5));
+  carryField(field, none(4), 0, column, NO_ENTRY, work);
   expect(sum(field)).toBeCloseTo(2, 12);
   expect(work.ends[TOP] + work.ends[BOTTOM]).toBe(0);
   expect(field[0] + field[3]).toBe(0);
@@ -95,15 +84,8 @@ test('what enters at the bit fills the gap below the stream, in plug flow', () =
   const column = fullColumn(8, 0.25, 2);
   const field = new Float64Array(8).fill(0.25);
   const work = createFieldWork(8);
-  carryField(
-    field,
-    none(8),
-    0,
-    column,
-    new Float64Array(8).fill(0.6 / 0.25),
-    { face: 8, amount: 0.6, moment: 0, up_frac: 1 },
-    work,
-  );
+  work.way.fill(0.6 / 0.25, 0, 8);
+  carryField(field, none(8), 0, column, { face: 8, amount: 0.6, moment: 0, up_frac: 1 }, work);
   // A column of even load that takes in fluid of the same load keeps it.
   for (const amount of field) expect(amount).toBeCloseTo(0.25, 12);
   expect(work.ends[TOP]).toBeCloseTo(0.6, 12);
@@ -123,7 +105,8 @@ describe('a pulse over 20 m with cells of .25 m', () => {
       let t10 = 0;
       let t90 = 0;
       for (let t = 1; arrived < 1 - 1e-9 && t < 1000; t++) {
-        carryField(field, none(cells), 0, column, ways(up, 1), NO_ENTRY, work);
+        work.way.set(ways(up, 1));
+        carryField(field, none(cells), 0, column, NO_ENTRY, work);
         const out = work.ends[TOP];
         mean_s += out * (t - 0.5);
         if (arrived < 0.1 && arrived + out >= 0.1) t10 = t - 1 + (0.1 - arrived) / out;
