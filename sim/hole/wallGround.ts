@@ -3,12 +3,13 @@ import type { Ground } from '../ground/ground';
 import { layerAt } from '../ground/lookup';
 import type { Layer } from '../ground/layer';
 import { alongLogY } from '../numeric/curve';
+import { waterDensity_kgm3 } from '../materials/water';
 import { CLASS_COUNT } from '../materials/sizes';
 import { tanOf } from '../numeric/angle';
 
 const GRAVITY_ms2 = 9.81;
-/** Fresh water in the pores, kg/m3. */
-const WATER_kgm3 = 1000;
+/** Water in the pores weighs what it does in the hole, so that a full hole and full pores balance, kg/m3. */
+const WATER_kgm3 = waterDensity_kgm3(20);
 /** No undrained strength: the ground drains, friction and cohesion hold it. */
 export const DRAINED_kPa = -1;
 /** d15 lies between d10 and d30 on a curve straight in the logarithm of the diameter. */

@@ -1,4 +1,4 @@
-// Sine, cosine and tangent by their series: only + - * /, so the same bits in every engine.
+// The tangent by the series of sine and cosine: only + - * /, so the same bits in every engine.
 
 const TERMS = 12;
 const PER_DEGREE = 0.017453292519943295;
@@ -14,9 +14,6 @@ function series(x: number, first: 0 | 1): number {
   }
   return sum;
 }
-
-/** Sine of an angle in degrees, -90 to 90 (to 1e-15). Worked value: 30 -> .5. */
-export const sinOf = (angle_deg: number): number => series(angle_deg * PER_DEGREE, 1);
 
 /** Tangent of an angle in degrees, above -90 and below 90 (to 1e-14). Worked value: 45 -> 1. */
 export const tanOf = (angle_deg: number): number =>

@@ -61,7 +61,7 @@ export function createNeedTable(ground: WallGround, dz_m: number): NeedTable {
  *   friction = gamma r sqrt(Ka) (1 - x^(m-1))/(m-1),  cohesion share = cot(phi) (1 - Ka x^m),  x = r/(r + z sqrt(Ka)),
  * so that the pressure wanted at the wall is friction - c' times the share. At m = 1 the first is gamma r sqrt(Ka) ln(1/x).
  * Source: Berezantzev 1958, axial symmetric problem of the limit equilibrium theory of earthy medium (from memory).
- * Worked value: fine sand, 9388 N/m3, phi 30, r .05, z 5 -> 266 Pa (271 Pa at great depth).
+ * Worked value: fine sand, 9388 N/m3, phi 30, r .05, z 5 -> 266.7 Pa (271 Pa at great depth).
  */
 export function readNeed(table: NeedTable, i: number, radius_m: number): void {
   if (table.radius_m[i] === radius_m) return;
