@@ -9,6 +9,7 @@ export const HAZARD_IDS = [
   'electric',
   'pits',
   'powder',
+  'chlorine',
   'overhead',
   'hoses',
   'water',

@@ -86,7 +86,7 @@ export function openHole({ depth_m, setting, bare }: Asked): Lesson {
       { id: 'hot', cue: { on: 'event', event: 'driveHot' }, text: 'openHole.card.hot' },
       { id: 'refused', cue: { on: 'event', event: 'bitRefused' }, text: 'openHole.card.refused' },
     ],
-    hazards: ['turningStem', 'rods', 'petrol', 'electric', 'pits', 'powder'],
+    hazards: ['turningStem', 'rods', 'petrol', 'electric', 'pits', 'powder', 'chlorine'],
     questions: [
       { ask: 'openHole.ask.why', answers: ['openHole.ask.why.1', 'openHole.ask.why.2', 'openHole.ask.why.3'] },
     ],

@@ -13,6 +13,8 @@ export const hazards = {
   'hazard.pits.text': 'Fence and cover them. Keep children and animals away.',
   'hazard.powder.title': 'Powder dust',
   'hazard.powder.text': 'Wear a mask. Stand with the wind at your back.',
+  'hazard.chlorine.title': 'Chlorine',
+  'hazard.chlorine.text': 'Gloves, and mind your eyes. Dissolve it before you pour. Never mix it with acid.',
   'hazard.overhead.title': 'Overhead lines',
   'hazard.overhead.text': 'Look up before you raise a rod.',
   'hazard.hoses.title': 'Hoses',
