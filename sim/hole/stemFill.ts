@@ -44,59 +44,88 @@ export function stemVolume_m3(fill: StemFill): number {
   return volume;
 }
 
-// Volumes of the column being moved, from its top: what comes in, then the slices. Scratch of one push.
-const edges = new Float64Array(SLICES + 2);
-const moved = new Float64Array(SLICES);
+// How the column is cut anew, worked out once for all it carries: each piece is a share of one part of the column as it was (0 what
+// comes in, then the slices) that goes to one slice, or out. Scratch of one push.
+const OUT = SLICES;
+const MOST_PIECES = 2 * SLICES + 3;
+const pieceFrom = new Int32Array(MOST_PIECES);
+const pieceTo = new Int32Array(MOST_PIECES);
+const pieceShare = new Float64Array(MOST_PIECES);
+const moved = new Float64Array(SLICES + 1);
+let pieces = 0;
 
-function setEdges(fill: StemFill, incoming_m3: number): void {
-  edges[0] = 0;
-  edges[1] = incoming_m3;
-  for (let i = 0; i < fill.cells; i++) {
-    let slice = fill.water_m3[i];
-    for (let k = 0; k < CLASS_COUNT; k++) slice += fill.solids_m3[k * fill.cells + i];
-    edges[i + 2] = edges[i + 1] + slice;
+function addPiece(from: number, to: number, share: number): void {
+  pieceFrom[pieces] = from;
+  pieceTo[pieces] = to;
+  pieceShare[pieces++] = share;
+}
+
+/** Cuts the column, with what comes in on top, into slices of equal volume that hold kept_m3 in all; what lies beyond goes out. */
+function cutColumn(fill: StemFill, incoming_m3: number, kept_m3: number): void {
+  const { cells, water_m3, solids_m3 } = fill;
+  const slice_m3 = kept_m3 / cells;
+  let from_m3 = 0;
+  pieces = 0;
+  for (let j = 0; j <= cells; j++) {
+    let length_m3 = incoming_m3;
+    if (j > 0) {
+      length_m3 = water_m3[j - 1];
+      for (let k = 0; k < CLASS_COUNT; k++) length_m3 += solids_m3[k * cells + j - 1];
+    }
+    let done = 0;
+    if (slice_m3 > 0) {
+      const first = Math.floor(from_m3 / slice_m3);
+      if (!(length_m3 > 0)) {
+        // A slice without volume that still holds something: into the slice where it is, or out.
+        if (from_m3 < kept_m3) {
+          addPiece(j, Math.min(cells - 1, first), 1);
+          done = 1;
+        }
+      } else {
+        for (let i = Math.min(cells, first); i < cells && done < 1; i++) {
+          const next = Math.max(done, Math.min(1, ((i + 1) * slice_m3 - from_m3) / length_m3));
+          if (next > done) addPiece(j, i, next - done);
+          done = next;
+        }
+      }
+    }
+    if (done < 1) addPiece(j, OUT, 1 - done);
+    from_m3 += length_m3;
   }
 }
 
-/** Moves one field to slices of equal volume that end kept_m3 below the top of the column; returns what lies beyond them. */
-function shift(field: Float64Array, base: number, incoming: number, kept_m3: number, slices: number): number {
+/** Moves one field into the pieces cut; returns what goes out. */
+function shift(field: Float64Array, base: number, incoming: number, slices: number): number {
   moved.fill(0);
-  let out = 0;
-  const slice_m3 = kept_m3 / slices;
-  for (let j = 0; j <= slices; j++) {
-    const amount = j === 0 ? incoming : field[base + j - 1];
-    if (amount === 0) continue;
-    const from = edges[j];
-    const length = edges[j + 1] - from;
-    if (!(length > 0) || !(slice_m3 > 0)) {
-      // A slice without volume that still holds something, or a column with no room: into the last slice, or out.
-      if (slice_m3 > 0 && from < kept_m3) moved[Math.min(slices - 1, Math.floor(from / slice_m3))] += amount;
-      else out += amount;
-      continue;
-    }
-    let done = 0;
-    for (let i = Math.min(slices, Math.floor(from / slice_m3)); i < slices && done < 1; i++) {
-      const next = Math.max(done, Math.min(1, ((i + 1) * slice_m3 - from) / length));
-      moved[i] += amount * (next - done);
-      done = next;
-    }
-    out += amount * (1 - done);
+  for (let p = 0; p < pieces; p++) {
+    const from = pieceFrom[p];
+    moved[pieceTo[p]] += (from === 0 ? incoming : field[base + from - 1]) * pieceShare[p];
   }
   for (let i = 0; i < slices; i++) field[base + i] = moved[i];
-  return out;
+  return moved[OUT];
+}
+
+/** Nothing of a field in any slice nor in what comes in: there is nothing to move. */
+function isAbsent(field: Float64Array, base: number, incoming: number, slices: number): boolean {
+  if (incoming !== 0) return false;
+  for (let i = 0; i < slices; i++) if (field[base + i] !== 0) return false;
+  return true;
 }
 
 /** Lays the column (with what comes in on top) into slices that hold kept_m3 in all; the rest leaves at the bit. */
 function settleInto(fill: StemFill, inflow: Parcel | null, kept_m3: number, outflow: Parcel): void {
-  setEdges(fill, inflow === null ? 0 : parcelVolume_m3(inflow));
   const n = fill.cells;
-  outflow.water_m3 = shift(fill.water_m3, 0, inflow === null ? 0 : inflow.water_m3, kept_m3, n);
+  cutColumn(fill, inflow === null ? 0 : parcelVolume_m3(inflow), kept_m3);
+  outflow.water_m3 = shift(fill.water_m3, 0, inflow === null ? 0 : inflow.water_m3, n);
   for (let s = 0; s < SUBSTANCE_COUNT; s++) {
     const incoming_kg = inflow === null ? 0 : inflow.dissolved_kg[s];
-    outflow.dissolved_kg[s] = shift(fill.dissolved_kg, s * n, incoming_kg, kept_m3, n);
+    if (isAbsent(fill.dissolved_kg, s * n, incoming_kg, n)) continue;
+    outflow.dissolved_kg[s] = shift(fill.dissolved_kg, s * n, incoming_kg, n);
   }
   for (let k = 0; k < CLASS_COUNT; k++) {
-    outflow.solids_m3[k] = shift(fill.solids_m3, k * n, inflow === null ? 0 : inflow.solids_m3[k], kept_m3, n);
+    const incoming_m3 = inflow === null ? 0 : inflow.solids_m3[k];
+    if (isAbsent(fill.solids_m3, k * n, incoming_m3, n)) continue;
+    outflow.solids_m3[k] = shift(fill.solids_m3, k * n, incoming_m3, n);
   }
 }
 

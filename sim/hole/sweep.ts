@@ -81,7 +81,7 @@ function findRange(hole: HoleState, work: HoleWork, k: number, entry_m3: number)
   const { from, cells: n } = column;
   const base = k * hole.cells;
   let first = firstPresent(hole.solids_m3, base, n);
-  let last = lastPresent(hole.solids_m3, base, n);
+  let last = first < n ? lastPresent(hole.solids_m3, base, n) : -1;
   if (last < 0 && entry_m3 <= 0) return false;
   if (first < from && last >= 0) {
     foldTop(hole.solids_m3, base, column, first);
