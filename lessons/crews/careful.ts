@@ -4,8 +4,9 @@ import type { Senses } from '$sim';
 import { HAZARD_IDS } from '../hazards';
 import { feed } from './carefulFeed';
 import { createCarefulMemory, type CarefulMemory } from './carefulMemory';
-import { carefulFluid } from './carefulFluid';
+import { carefulFluid, powder } from './carefulFluid';
 import { clear, stopped } from './carefulStop';
+import { fightLoss, leaveHole, pourWater, topUp, watchWater } from './carefulWater';
 import { climb_s, keepTrail, trailAt_m } from './climb';
 import { does, goalOf_m, THREE_RODS, type Crew, type Deed, type Job } from './crew';
 import { outOfPetrol } from './ending';
@@ -20,8 +21,9 @@ const MARGIN_m = 0.04;
 const ROD_END_m = 0.04;
 /** The sample is taken when this much of the rod is still to go, m. */
 const SAMPLE_LEFT_m = 0.5;
-/** Powder comes in portions, g. */
-const PORTION_g = 350;
+/** A dragging stem is drawn up so far, m, and not again within, s. */
+const REAM_m = 0.5;
+const REAM_AGAIN_s = 90;
 /** Home before dark: so long before the day is over the job is ended where it stands; and when even that does not come about, it is given up, s. */
 const HOME_BEFORE_s = 800;
 const GIVE_UP_BEFORE_s = 300;
@@ -40,22 +42,28 @@ function decide(memory: CarefulMemory, senses: Senses): Deed | null {
   if (senses.time_s > memory.day_s - GIVE_UP_BEFORE_s || hopeless(memory.progress, senses)) return does('abandon');
   noticeRefusal(memory.patience, senses);
   keepTrail(memory.trail, senses);
+  watchWater(memory.water, senses);
   if (memory.cautionsRead < HAZARD_IDS.length)
     return does('readCaution', { caution: HAZARD_IDS[memory.cautionsRead++]! });
   const unnamed = unnamedSample(senses);
   if (unnamed !== null) return does('nameSample', { sample: unnamed.sample, main: nameOf(unnamed) });
   const petrol = outOfPetrol(memory.patience, senses);
   if (petrol !== undefined) return petrol;
+  if (memory.water.givenUp) return leaveHole(memory.water, memory.patience, senses);
   // A stem that comes free hangs above the bottom: the rod is drilled down and cleared again.
   if (senses.stem.pull === 'stuck') startAgain(memory);
+  const loss = fightLoss(memory.water, memory.patience, senses);
+  if (loss !== undefined) return loss;
   const trouble = troubleDeed(memory.trouble, memory.patience, senses);
   if (trouble !== undefined) return trouble;
-  return (
+  // A stop is kept short: nothing else is begun in it.
+  if (memory.stopping) return stopped(memory, senses, jobDone(memory, senses));
+  const fluid =
     carefulFluid(memory, senses) ??
-    supplies(memory, senses) ??
-    flow(memory, senses) ??
-    (memory.stopping ? stopped(memory, senses, jobDone(memory, senses)) : drill(memory, senses))
-  );
+    powder(memory, senses) ??
+    pourWater(memory.water, memory.patience, senses) ??
+    topUp(memory.patience, senses);
+  return fluid !== undefined ? fluid : (flow(memory, senses) ?? drill(memory, senses));
 }
 
 function startAgain(memory: CarefulMemory): void {
@@ -63,29 +71,9 @@ function startAgain(memory: CarefulMemory): void {
   memory.clearing_s = -1;
 }
 
-/** Powder early, water when the pit is down. */
-function supplies(memory: CarefulMemory, senses: Senses): Deed | null {
-  const { patience } = memory;
-  if (senses.hands.free < 1) return null;
-  if (
-    memory.powderIn_g < memory.dose_g &&
-    senses.stock.powder_kg * 1000 >= PORTION_g &&
-    !busyWith(senses, 'addAdditive') &&
-    mayTry(patience, senses, 'addAdditive')
-  ) {
-    memory.powderIn_g += PORTION_g;
-    return does('addAdditive', { additive: 'polymer', mass_g: PORTION_g, manner: 'sprinkled' });
-  }
-  const low = senses.pit.look === 'low' || senses.pit.look === 'empty';
-  if (low && senses.stock.water_L >= 60 && !busyWith(senses, 'addWater') && mayTry(patience, senses, 'addWater')) {
-    return does('addWater', { water_L: 60 });
-  }
-  return null;
-}
-
 /** Pump primed and running, unless the flow is to stand. */
 function flow(memory: CarefulMemory, senses: Senses): Deed | null {
-  if (memory.stopping || busyWith(senses, 'addRod') || busyWith(senses, 'prime')) return null;
+  if (busyWith(senses, 'addRod') || busyWith(senses, 'prime')) return null;
   if (!senses.pump.primed) {
     if (senses.pump.throttle_frac > 0) return does('setThrottle', { throttle_frac: 0 });
     return senses.hands.free >= 1 && mayTry(memory.patience, senses, 'prime') ? does('prime') : null;
@@ -99,6 +87,11 @@ function drill(memory: CarefulMemory, senses: Senses): Deed | null {
   const { patience } = memory;
   const { stem, returns } = senses;
   if (!returns.running || busyWith(senses, 'addRod')) return null;
+  // While returns are lost nothing is drilled.
+  if (memory.water.lost_s >= 0) return null;
+  if (busyWith(senses, 'lift')) return null;
+  const reaming = ream(memory, senses);
+  if (reaming !== undefined) return reaming;
   if (memory.clearing_s >= 0) return clear(memory, senses);
   if (jobDone(memory, senses) || stem.left_m <= ROD_END_m) {
     memory.clearing_s = senses.time_s;
@@ -111,6 +104,17 @@ function drill(memory: CarefulMemory, senses: Senses): Deed | null {
   if (memory.sampledRod < stem.rods && stem.left_m <= SAMPLE_LEFT_m) return sample(memory, senses);
   if (busyWith(senses, 'catchSample')) return null;
   return feed(memory, senses);
+}
+
+/** A stem that drags is drawn up turning, with the flow on: the wings cut the wall back, the stream carries fill away. */
+function ream(memory: CarefulMemory, senses: Senses): Deed | null | undefined {
+  const { stem } = senses;
+  if (stem.pull === 'normal' || stem.bit_m < 2 * REAM_m || !stem.turning) return undefined;
+  if (memory.reamed_s >= 0 && senses.time_s - memory.reamed_s < REAM_AGAIN_s) return undefined;
+  if (stem.feed_frac > 0) return does('setFeed', { feed_frac: 0 });
+  if (senses.hands.free < 1 || !mayTry(memory.patience, senses, 'lift')) return undefined;
+  memory.reamed_s = senses.time_s;
+  return does('lift', { distance_m: REAM_m, speed_ms: 0.05 });
 }
 
 /** Takes the feed off, so that a hand is free, and labels the sample with the depth at which the grains now at the mouth left the bit. */

@@ -15,17 +15,10 @@ const BRISK_STICKY_mmin = 0.25;
 const THICK_frac = 0.85;
 const SOUP_frac = 0.95;
 
-/** A long stem is heavy by itself: from these depths on its own weight feels like a drag, or like a heavy one, m. ASSUMED for 1-inch steel rods. */
-const LONG_m = 15;
-const VERY_LONG_m = 30;
-
-const drags = ({ pull, bottom_m }: Senses['stem']): boolean =>
-  (pull === 'dragging' && bottom_m < LONG_m) || (pull === 'heavy' && bottom_m < VERY_LONG_m) || pull === 'stuck';
-
 /** Feeds by what comes back and how the handle feels: less when it is thick or heavy, a little more when it runs easily. */
 export function feed(memory: CarefulMemory, senses: Senses): Deed | null {
   const { stem, returns } = senses;
-  const heavy = stem.torque === 'heavy' || stem.torque === 'stalled' || drags(stem);
+  const heavy = stem.torque === 'heavy' || stem.torque === 'stalled' || stem.pull !== 'normal';
   const thick = returns.cloudiness_frac > THICK_frac || returns.murk_frac > SOUP_frac;
   const since_s = senses.time_s - memory.lastFeed_s;
   let wanted_frac = memory.feed_frac;

@@ -1,6 +1,7 @@
 // What the careful crew remembers: plain data, filled as the job goes on.
 
 import { createPatience, type Patience } from './patience';
+import { createWater, type Water } from './carefulWater';
 import { createTrail, type Trail } from './climb';
 import { createProgress, type Progress } from './progress';
 import { createTrouble, type Trouble } from './trouble';
@@ -14,9 +15,9 @@ export interface CarefulMemory {
   trouble: Trouble;
   progress: Progress;
   cautionsRead: number;
-  /** Powder put in so far, and wanted so far, g. */
+  water: Water;
+  /** Powder put in so far, g. */
   powderIn_g: number;
-  dose_g: number;
   /** Rod for which the fluid was last felt, and seconds that stones were heard on this rod. */
   feltRod: number;
   stones_s: number;
@@ -28,14 +29,13 @@ export interface CarefulMemory {
   clean_s: number;
   /** The bit was lifted for this stop. */
   lifted: boolean;
+  /** Job second at which a dragging stem was last drawn up turning, or -1. */
+  reamed_s: number;
   /** The hole is clear: the flow may stop. */
   stopping: boolean;
   feed_frac: number;
   lastFeed_s: number;
 }
-
-/** Rather more than half the working dose for a pit of 940 L: it lifts small stones, and the pit still drops its sand. */
-const DOSE_g = 700;
 
 export function createCarefulMemory(goal_m: number, day_s: number): CarefulMemory {
   return {
@@ -46,14 +46,15 @@ export function createCarefulMemory(goal_m: number, day_s: number): CarefulMemor
     trouble: createTrouble(),
     progress: createProgress(),
     cautionsRead: 0,
+    water: createWater(),
     powderIn_g: 0,
-    dose_g: DOSE_g,
     feltRod: 1,
     stones_s: 0,
     sampledRod: 0,
     clearing_s: -1,
     clean_s: 0,
     lifted: false,
+    reamed_s: -1,
     stopping: false,
     feed_frac: 0.3,
     lastFeed_s: 0,

@@ -49,7 +49,8 @@ export function clear(memory: CarefulMemory, senses: Senses): Deed | null {
   }
   memory.clean_s = looksClean(returns) ? memory.clean_s + 1 : 0;
   const waited_s = senses.time_s - memory.clearing_s;
-  const clean = memory.clean_s >= CLEAN_FOR_s && waited_s >= climb_s(senses) + CLEAN_FOR_s;
+  const free = stem.pull === 'normal' && stem.torque !== 'heavy';
+  const clean = free && memory.clean_s >= CLEAN_FOR_s && waited_s >= climb_s(senses) + CLEAN_FOR_s;
   if (
     (clean || waited_s > Math.max(CLEAR_CAP_s, CLEAR_CAP_CLIMBS * climb_s(senses))) &&
     senses.hands.tasks.length === 0
