@@ -6,8 +6,8 @@ import { createRun, type Run } from './run';
 import type { Scenario } from './scenario';
 import { restoreRun, snapshotOf, type Snapshot } from './snapshot';
 
-/** Job seconds between two marks: played at some 40 us a tick the farthest moment is 36 ms from a mark, and six hours hold 24 marks. */
-export const TRAIL_STEP_s = 900;
+/** Job seconds between two marks: played at some 50 us a tick the farthest moment is 30 ms from a mark, and six hours hold 36 marks. */
+export const TRAIL_STEP_s = 600;
 
 export interface TrailMark {
   readonly tick: number;
