@@ -1,7 +1,9 @@
 // A practice: made to order in the briefing, kept without points, looked back on without points.
+import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { lessonOf, playCrew, practiceFor, readRunFile, replayFile, writeRunFile } from '../../lessons';
 import { chooseFish, expect, goTo, pasteRun, savedText, test } from './app';
+import { atWork, button } from './work';
 
 let finished: string | null = null;
 
@@ -79,4 +81,67 @@ test('a finished practice is looked back on without points and leaves no standin
   await expect(page.getByText('practice, without points')).toBeVisible();
   await goTo(page, '');
   await expect(page.getByText('not tried yet')).toBeVisible();
+});
+
+async function faults(page: Page): Promise<string[]> {
+  const found = await new AxeBuilder({ page })
+    .options({ rules: { 'color-contrast-enhanced': { enabled: true } } })
+    .analyze();
+  return found.violations.map((fault) => `${fault.id}: ${fault.nodes.map((node) => node.target.join(' ')).join(', ')}`);
+}
+
+test('axe finds nothing in the debrief of a practice, and nothing is wider than a small phone', async ({ page }) => {
+  await page.setViewportSize({ width: 320, height: 640 });
+  await chooseFish(page);
+  await pasteRun(page, practiceFile());
+  await page.getByRole('button', { name: 'Look back on Steady hole' }).click();
+  await answerAll(page);
+  for (const step of ['How it ended', 'The ground', 'The whole run']) {
+    await expect(page.getByRole('heading', { level: 2, name: step })).toBeVisible();
+    await expect(page.getByText('Loading…')).toHaveCount(0);
+    expect(await faults(page), step).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth), step).toBe(320);
+    await page.keyboard.press('n');
+  }
+});
+
+test('on a bare site the pit is dug and filled by taps, bentonite put in, and a hole given up for another', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.goto('/?renderer=canvas#/brief/open-hole');
+  await page.getByRole('radio', { name: /^Bare/ }).check();
+  await page.getByRole('button', { name: 'I have read these cautions' }).click();
+  await page.getByRole('button', { name: 'Go to the hole' }).click();
+  await atWork(page);
+  const told = page.getByRole('region', { name: 'The ground, the hole and the pit' });
+  await expect(told).not.toContainText('Settling chamber');
+  const wait = async (): Promise<void> => {
+    await page.getByRole('button', { name: /^Clock/ }).click();
+    await button(page, 'Task done').click();
+    await expect(page.getByText('2 hands free')).toBeVisible({ timeout: 30_000 });
+  };
+  await page.getByRole('tab', { name: 'Pit' }).click();
+  await page.getByRole('button', { name: 'Dig the pit' }).click();
+  await button(page, '300 L').first().click();
+  await button(page, 'Dig it').click();
+  await wait();
+  await expect(page.getByRole('button', { name: 'Dig the pit' })).toHaveCount(0);
+  await page.getByRole('button', { name: 'Fill the pit' }).click();
+  await button(page, 'Fill it').click();
+  await wait();
+  await expect(told).toContainText('Settling chamber');
+  await page.getByRole('tab', { name: 'Fluid' }).click();
+  await page.getByRole('button', { name: 'Add powder' }).click();
+  await page.getByRole('radio', { name: 'bentonite' }).check();
+  await expect(page.getByText('100 kg on hand')).toBeVisible();
+  await button(page, '25 kg').click();
+  await button(page, 'Put it in').click();
+  await wait();
+  await page.getByRole('button', { name: 'Menu' }).click();
+  await button(page, 'Give up this hole').click();
+  await page.getByRole('radio', { name: 'fill it in, begin another' }).check();
+  await button(page, 'Give up').click();
+  await wait();
+  await expect(page.getByText('Hole 2', { exact: true })).toBeVisible();
 });
