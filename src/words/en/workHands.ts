@@ -80,7 +80,7 @@ export const workHands = {
   'work.setOut.say': 'there is none yet',
   'work.fillPit': 'Fill the pit',
   'work.addWater': 'Add water',
-  'work.topUp': 'Top up the hole',
+  'work.topUp': 'Top up',
   'work.topUp.brim': 'full to the brim',
   'work.topUp.down': 'fluid is down',
   'work.topUp.gone': 'no fluid in sight',
