@@ -130,7 +130,7 @@ function copyBack(
 
 /**
  * The same as gather in one pass and in place, where no face came from above: each cell is read before it is written. Nothing
- * reaches the bottom.
+ * reaches the bottom. Cells below `last` hold nothing.
  */
 function gatherRising(
   field: Float64Array,
@@ -169,8 +169,8 @@ function gatherRising(
       momentSum += origin * (1 - done);
       done = 0;
       j++;
-      amount = j <= last ? next : 0;
-      origin = j <= last ? moment[momentBase + j] : 0;
+      amount = next;
+      origin = j <= bottom ? moment[momentBase + j] : 0;
       above = here;
       here = below;
       next = j < bottom ? field[base + j + 1] : 0;

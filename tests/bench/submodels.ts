@@ -47,8 +47,8 @@ function flowOf(bit_m: number): () => void {
   };
 }
 
-/** A hole with all eight classes and both kinds of polymer in every cell; what leaves is put in again at the bit. */
-function transportOf(cells: number): () => void {
+/** A hole with so many classes, from clay on, and both kinds of polymer in every cell; what leaves is put in again at the bit. */
+function transportOf(cells: number, classes = CLASS_COUNT): () => void {
   const depth_m = cells * 0.25;
   const hole = createHole({ dz_m: 0.25, maxDepth_m: depth_m, bit_m: 0.1, starter_m: depth_m });
   const work = createHoleWork(hole);
@@ -58,18 +58,18 @@ function transportOf(cells: number): () => void {
   const still = { leave_m3: none, leaveFines_frac: none, saltIn_gL: none };
   const input = { dt_s: 1, bit_m: depth_m, rodOutside_m: 0.0337, temperature_C: 25, inflow, ambient_1s: 30, ...still };
   for (let i = 0; i < hole.used; i++) {
-    for (let k = 0; k < CLASS_COUNT; k++) hole.solids_m3[k * hole.cells + i] = 1e-6;
+    for (let k = 0; k < classes; k++) hole.solids_m3[k * hole.cells + i] = 1e-6;
     hole.dissolved_kg[SOAKED * hole.cells + i] = 2e-3;
     hole.dissolved_kg[SOAKING * hole.cells + i] = 1e-4;
   }
-  hole.water_m3 = holeCapacity_m3(hole, input) - CLASS_COUNT * hole.used * 1e-6;
+  hole.water_m3 = holeCapacity_m3(hole, input) - classes * hole.used * 1e-6;
   hole.shortfall_m3 = 0;
   return () => {
     inflow.water_m3 = FLOW_m3s;
     inflow.dissolved_kg[SOAKED] = 2e-3;
     inflow.dissolved_kg[SOAKING] = 1e-4;
     // Coarse grains fall to the bed in this fluid: enough is brought in each second to keep every class present.
-    for (let k = 0; k < CLASS_COUNT; k++) {
+    for (let k = 0; k < classes; k++) {
       hole.bed_m3[k] = 0;
       inflow.solids_m3[k] = 1e-6;
     }
@@ -142,6 +142,8 @@ export const SUBMODELS: readonly Submodel[] = [
   { what: 'flow, bit at 20 m', once: flowOf(20) },
   { what: 'hole of 45 cells, all classes', once: transportOf(45) },
   { what: 'hole of 120 cells, all classes', once: transportOf(120) },
+  { what: 'hole of 45 cells, clay to medium sand', once: transportOf(45, 4) },
+  { what: 'hole of 120 cells, clay to medium sand', once: transportOf(120, 4) },
   { what: 'loss and level, 45 cells open', once: lossOf(45) },
   { what: 'loss and level, 120 cells open', once: lossOf(120) },
   { what: 'stem', once: stemOf() },
