@@ -79,8 +79,16 @@ export interface HoleWork extends HoleReading {
 export function createHoleWork(hole: HoleState): HoleWork {
   const { cells } = hole;
   const byCell = (): Float64Array => new Float64Array(cells);
+  const makeup = createMakeup();
   return {
-    ...createMakeup(),
+    // Field by field: engines give every object made by spreading a shape of its own, and then read all of them slowly.
+    soaked_gL: makeup.soaked_gL,
+    bentonite_gL: makeup.bentonite_gL,
+    salt_gL: makeup.salt_gL,
+    fines_frac: makeup.fines_frac,
+    activeBentonite_gL: makeup.activeBentonite_gL,
+    plainFines_frac: makeup.plainFines_frac,
+    thickFines_frac: makeup.thickFines_frac,
     density_kgm3: 1000,
     K_Pasn: 1e-3,
     n_ratio: 1,
