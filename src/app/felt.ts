@@ -12,7 +12,16 @@ export interface FeltMessage {
 }
 
 /** Events after which the clock falls back to real time: what the crew does in the next seconds decides. */
-export const DANGERS: readonly EventName[] = ['stuck', 'stalled', 'primeLost', 'returnsLost', 'buried'];
+export const DANGERS: readonly EventName[] = [
+  'stuck',
+  'stalled',
+  'pumpGulps',
+  'primeLost',
+  'sealBurnt',
+  'returnsLost',
+  'buried',
+  'driveHot',
+];
 
 export function isDanger(name: EventName): boolean {
   return DANGERS.includes(name);

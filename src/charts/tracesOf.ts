@@ -26,6 +26,9 @@ const MARKED: readonly EventName[] = [
   'strainerBlocked',
   'returnsLost',
   'wallFails',
+  'newHole',
+  'nightfall',
+  'morning',
   'drillingStopped',
 ];
 

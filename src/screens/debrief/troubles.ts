@@ -10,7 +10,20 @@ export interface Trouble {
 }
 
 /** What is trouble but leaves the crew time: the clock does not slow for it. */
-const LESSER: readonly EventName[] = ['strainerBlocked', 'pitLow', 'tight', 'balled'];
+const LESSER: readonly EventName[] = [
+  'strainerBlocked',
+  'pitLow',
+  'pitFull',
+  'primeFailed',
+  'pumpWorn',
+  'tight',
+  'balled',
+  'bitRefused',
+  'waterOut',
+  'powderOut',
+  'petrolOut',
+  'nightfall',
+];
 const SHOWN = 3;
 
 /** In the order in which each kind was first met. */

@@ -41,6 +41,8 @@ export const debrief = {
   'points.lost': 'lost',
 
   'end.facts': 'The hole in figures',
+  'end.holes': 'Holes given up',
+  'end.holes.is': 'hole {n:0}: {depth_m:1} m deep',
   'end.depth': 'Depth',
   'end.depth.is': '{depth_m:1} m of {goal_m:1} m asked',
   'end.time': 'Time on the job',
