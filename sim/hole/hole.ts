@@ -104,26 +104,6 @@ export function holeVolume_m3(hole: HoleState): number {
 /** Cross-section that the stem takes up, m2: its bore is not part of the hole. */
 export const steelArea_m2 = (stem: StemPlace): number => (Math.PI / 4) * stem.rodOutside_m * stem.rodOutside_m;
 
-/** Room for fluid and grains in the hole outside the stem, m3. A cell that has closed on the stem has none. */
-export function holeCapacity_m3(hole: HoleState, stem: StemPlace): number {
-  let capacity = 0;
-  for (let i = 0; i < hole.cells && i * hole.dz_m < hole.depth_m; i++) {
-    capacity += cellVolume_m3(hole, i, Math.min((i + 1) * hole.dz_m, hole.depth_m), stem);
-  }
-  return capacity;
-}
-
-/** Water and grains that the hole holds, bed included, m3. */
-export function holeContent_m3(hole: HoleState): number {
-  let content = hole.water_m3;
-  for (let k = 0; k < CLASS_COUNT; k++) {
-    const base = k * hole.cells;
-    for (let i = 0; i < hole.used; i++) content += hole.solids_m3[base + i];
-    content += hole.bed_m3[k];
-  }
-  return content;
-}
-
 /** Level of the fluid in the annulus below the sill, m; 0 when full. */
 export function fluidLevel_m(hole: HoleState, stem: StemPlace): number {
   let empty_m3 = hole.shortfall_m3;

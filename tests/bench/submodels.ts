@@ -2,7 +2,8 @@
 import { DEFAULT_KIT } from '../../sim';
 import { rheologyInto } from '../../sim/fluid/rheology';
 import { SOAKED, SOAKING } from '../../sim/fluid/substances';
-import { createHole, holeCapacity_m3 } from '../../sim/hole/hole';
+import { createHole } from '../../sim/hole/hole';
+import { holeCapacity_m3 } from '../sim/hole/holds';
 import { lossInto } from '../../sim/hole/loss/loss';
 import { createParcel } from '../../sim/hole/parcel';
 import { slipInto } from '../../sim/hole/slip';

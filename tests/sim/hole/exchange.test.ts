@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { BENTONITE, SALT, SOAKED, SUBSTANCE_COUNT } from '../../../sim/fluid/substances';
-import { bedTop_m, cellVolume_m3, fluidLevel_m, holeCapacity_m3, type HoleState } from '../../../sim/hole/hole';
+import { bedTop_m, cellVolume_m3, fluidLevel_m, type HoleState } from '../../../sim/hole/hole';
+import { holeCapacity_m3 } from './holds';
 import { emptyParcel, parcelVolume_m3, type Parcel } from '../../../sim/hole/parcel';
 import { readHole, sweepHole } from '../../../sim/hole/sweep';
 import { CLASS_COUNT } from '../../../sim/materials/sizes';

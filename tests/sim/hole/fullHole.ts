@@ -1,14 +1,8 @@
 // A hole for tests: full of water, the bit at its bottom, swept second by second; and what may never be wrong in one.
 import { SOAKED } from '../../../sim/fluid/substances';
 import { PACKED_frac } from '../../../sim/hole/cells';
-import {
-  bedTop_m,
-  cellVolume_m3,
-  createHole,
-  holeCapacity_m3,
-  holeContent_m3,
-  type HoleState,
-} from '../../../sim/hole/hole';
+import { bedTop_m, cellVolume_m3, createHole, type HoleState } from '../../../sim/hole/hole';
+import { holeCapacity_m3, holeContent_m3 } from './holds';
 import { createParcel, emptyParcel, type Parcel } from '../../../sim/hole/parcel';
 import { createHoleWork, sweepHole, type HoleWork, type SweepInput } from '../../../sim/hole/sweep';
 import { CLASS_COUNT } from '../../../sim/materials/sizes';

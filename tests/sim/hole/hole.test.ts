@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { fitCells } from '../../../sim/hole/cells';
 import { cutGround } from '../../../sim/hole/cut';
-import { bedHeight_m, bedVolume_m3, createHole, holeCapacity_m3, holeVolume_m3 } from '../../../sim/hole/hole';
+import { bedHeight_m, bedVolume_m3, createHole, holeVolume_m3 } from '../../../sim/hole/hole';
+import { holeCapacity_m3 } from './holds';
 import { createParcel } from '../../../sim/hole/parcel';
 import { suspensionDensity_kgm3 } from '../../../sim/hole/load';
 

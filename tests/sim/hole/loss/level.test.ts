@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { SALT } from '../../../../sim/fluid/substances';
-import { fluidLevel_m, holeCapacity_m3, holeContent_m3 } from '../../../../sim/hole/hole';
+import { fluidLevel_m } from '../../../../sim/hole/hole';
+import { holeCapacity_m3, holeContent_m3 } from '../holds';
 import { CLASS_COUNT } from '../../../../sim/materials/sizes';
 import {
   CLAY,

@@ -1,6 +1,7 @@
 // A hole in even ground for tests of loss and level: full of one fluid, the bit at its bottom.
 import { SOAKED } from '../../../../sim/fluid/substances';
-import { createHole, holeCapacity_m3, holeContent_m3, type HoleState } from '../../../../sim/hole/hole';
+import { createHole, type HoleState } from '../../../../sim/hole/hole';
+import { holeCapacity_m3, holeContent_m3 } from '../holds';
 import { lossInto } from '../../../../sim/hole/loss/loss';
 import { createLossWork, type LossInput, type LossWork } from '../../../../sim/hole/loss/work';
 import type { WallGround } from '../../../../sim/hole/wallGround';

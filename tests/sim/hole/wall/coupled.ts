@@ -1,6 +1,6 @@
 // Loss and wall of one site together, the level held where the test wants it and the fluid kept at its strength: what falls is taken out again.
 import { SOAKED } from '../../../../sim/fluid/substances';
-import { holeCapacity_m3 } from '../../../../sim/hole/hole';
+import { holeCapacity_m3 } from '../holds';
 import { lossInto } from '../../../../sim/hole/loss/loss';
 import { createLossWork, type LossInput, type LossWork } from '../../../../sim/hole/loss/work';
 import { rheologyInto } from '../../../../sim/fluid/rheology';

@@ -1,6 +1,7 @@
 // The wall in time: what stands, what falls and how fast, what it does to the hole, and that nothing is lost on the way.
 import { describe, expect, it } from 'vitest';
-import { holeCapacity_m3, holeVolume_m3 } from '../../../../sim/hole/hole';
+import { holeVolume_m3 } from '../../../../sim/hole/hole';
+import { holeCapacity_m3 } from '../holds';
 import { ROOF_ratio } from '../../../../sim/hole/wall/slough';
 import { CLASS_COUNT } from '../../../../sim/materials/sizes';
 import { TABLE_m, allSolids_m3, groundOf, plaster, sandSite, siteOf, stand, sum, widest_m } from './site';

@@ -1,5 +1,6 @@
 // One hole in ground of exactly the table's values, for tests of the wall.
-import { createHole, holeCapacity_m3, type HoleState } from '../../../../sim/hole/hole';
+import { createHole, type HoleState } from '../../../../sim/hole/hole';
+import { holeCapacity_m3 } from '../holds';
 import { createParcel, type Parcel } from '../../../../sim/hole/parcel';
 import { createWallGround, type WallGround } from '../../../../sim/hole/wallGround';
 import { dropFallen } from '../../../../sim/hole/wall/fallen';
