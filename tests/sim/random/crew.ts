@@ -55,7 +55,7 @@ export function playRandom(scenario: Scenario, seedText: string, ticks: number, 
       script.splice(0, script.length, ...HABITS.movesOn(run, stream));
     if (script.length === 0 && !run.state.pump.primed && chance(stream, HABIT_frac))
       script.push(...HABITS.primesAgain(run, stream));
-    if (script.length === 0 && chance(stream, HABIT_frac)) script.push(...HABITS.worksItFree(run, stream));
+    if (script.length === 0 && chance(stream, 4 * HABIT_frac)) script.push(...HABITS.worksItFree(run, stream));
     if (script.length === 0 && chance(stream, HABIT_frac)) script.push(...HABITS[pick(stream, habits)](run, stream));
     if (chance(stream, script.length === 0 ? ACT_frac : ACT_frac / 5)) {
       const { action, payload } = nextAct(run, stream);

@@ -92,8 +92,8 @@ export const HABITS: Readonly<Record<string, Habit>> = {
           move(0, 'setFeed', { feed_frac: 0 }),
           move(0, 'setTurning', { on: false }),
           move(0, 'setThrottle', { throttle_frac: 1 }),
-          ...[5, 305, 305, 305].map((after_s) => move(after_s, 'workStem', { time_s: 300 })),
-          pause(305),
+          ...[5, 125, 125, 125, 125, 125].map((after_s) => move(after_s, 'workStem', { time_s: 120 })),
+          pause(125),
         ],
   pullsFast: (_run, stream) => [
     ...stop,
