@@ -78,7 +78,6 @@ export function pitHands(desk: Desk, { pit, stick, stock, mouth }: Senses, withS
 
 /** Where the crew digs the pit itself: the digging, as long as there is none, and filling it. */
 function newPitHands(desk: Desk, water_L: number): Hand[] {
-  const whyNotDug = desk.whyNot('setOut', { settling_m3: 0.5, suction_m3: 0.5, channel_m: 1.5 });
   const fill: Hand = {
     form: 'button',
     id: 'fillPit',
@@ -90,14 +89,14 @@ function newPitHands(desk: Desk, water_L: number): Hand[] {
     press: () => desk.open('fillPit'),
     shortcut: 'fillPit',
   };
-  if (whyNotDug?.key === 'refusal.alreadySetOut') return [fill];
+  if (desk.session.run.state.site.pitDug) return [fill];
   const dig: Hand = {
     form: 'button',
     id: 'setOut',
     drawing: 'setOut',
     label: 'work.setOut',
     detail: { key: 'work.setOut.say' },
-    whyNot: whyNotDug,
+    whyNot: desk.whyNot('setOut', { settling_m3: 0.5, suction_m3: 0.5, channel_m: 1.5 }),
     asks: true,
     press: () => desk.open('setOut'),
     shortcut: 'setOut',

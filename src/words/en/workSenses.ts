@@ -40,7 +40,7 @@ export const workSenses = {
   'work.returns.sentence.muddy': 'The returns {grit:word}. The water is muddy {colour:word}; {whole:word}.',
   'work.returns.sentenceNone': 'Nothing runs out of the hole now.',
   'work.mouth.brim': 'hole full to the brim',
-  'work.mouth.down': 'fluid down in the hole',
+  'work.mouth.down': 'level is down',
   'work.mouth.gone': 'no fluid in sight',
   'work.mouth.sentence.brim': 'The fluid in the hole stands at the brim.',
   'work.mouth.sentence.down': 'The fluid in the hole has gone down. It still shows.',
