@@ -16,9 +16,9 @@ function climb_ratio(run: Run, grain_mm: number): number {
   return 1 - slip_ms / flowResult.annulusVelocity_ms;
 }
 
-/** A hole of 12 m in fine sand with so much soaked powder in the water, drilled and then circulated. */
+/** A hole of 12 m in silt, which drinks little, with so much soaked powder in the water, drilled and then circulated. */
 function circulated(powder_g: number, throttle_frac: number): Run {
-  const run = createRun(rigScenario({ layers: oneSoil('fineSand'), rods: 1 }));
+  const run = createRun(rigScenario({ layers: oneSoil('silt'), rods: 1 }));
   if (powder_g > 0) {
     for (let left = powder_g; left > 0; left -= 500) {
       does(run, 'addAdditive', { additive: 'polymer', mass_g: Math.min(500, left), manner: 'sprinkled' });

@@ -1,7 +1,13 @@
 // The tray and the stop: what was cut below shows above only after the climb, and what was not cleared falls back.
 import { describe, expect, it } from 'vitest';
-import { bedHeight_m, createRun, type Run } from '../../sim';
-import { clearHole, does, drillRod, drillTo, nextRod, oneSoil, rigScenario, steps, until } from '../rig';
+import { bedHeight_m, createRun, type GroundRecipe, type Run } from '../../sim';
+import { clearHole, does, drillRod, drillTo, nextRod, rigScenario, steps, until } from '../rig';
+
+/** Sand below 7 m of silt: the mud of the silt lines the sand, and the hole keeps its fluid. */
+const SAND_UNDER_SILT: GroundRecipe['layers'] = [
+  { kind: 'silt', thickness_m: [7, 7] },
+  { kind: 'mediumSand', thickness_m: [40, 40] },
+];
 
 function origin_m(run: Run): number {
   const caught = run.record.events.filter((e) => e.name === 'sampleCaught').at(-1)!;
@@ -10,7 +16,7 @@ function origin_m(run: Run): number {
 
 describe('a sample caught at once', () => {
   it('comes from higher up than the bit: the label with the depth of the bit is too deep by the climb', () => {
-    const run = createRun(rigScenario({ layers: oneSoil('mediumSand') }));
+    const run = createRun(rigScenario({ layers: SAND_UNDER_SILT }));
     drillTo(run, 9);
     clearHole(run, 60);
     nextRod(run);
@@ -31,7 +37,7 @@ describe('a sample caught at once', () => {
   });
 
   it('caught after the climb, with the feed off, it comes from the bit', () => {
-    const run = createRun(rigScenario({ layers: oneSoil('mediumSand') }));
+    const run = createRun(rigScenario({ layers: SAND_UNDER_SILT }));
     drillTo(run, 9);
     const bit_m = run.state.stem.bit_m;
     steps(run, 25);
@@ -44,7 +50,7 @@ describe('a sample caught at once', () => {
 
 describe('a stop', () => {
   const drilled = () => {
-    const run = createRun(rigScenario({ layers: oneSoil('mediumSand') }));
+    const run = createRun(rigScenario({ layers: SAND_UNDER_SILT }));
     drillTo(run, 9, 1);
     return run;
   };
@@ -74,7 +80,7 @@ describe('a stop', () => {
   });
 
   it('adding a rod takes a rod of common length, 1.5 m (common practice, no source)', () => {
-    const run = createRun(rigScenario({ layers: oneSoil('mediumSand') }));
+    const run = createRun(rigScenario({ layers: SAND_UNDER_SILT }));
     drillRod(run, 1);
     expect(run.state.hole.depth_m).toBeCloseTo(1.5, 2);
   });
