@@ -13,6 +13,7 @@ import { outOfPetrol } from './ending';
 import { nameOf, unnamedSample } from './naming';
 import { busyWith, mayTry, noticeRefusal, remember } from './patience';
 import { hopeless, keepProgress } from './progress';
+import { duskNear, siteDeed } from './site';
 import { troubleDeed } from './trouble';
 
 /** Drilled deeper than asked, m. */
@@ -34,7 +35,7 @@ export function createCareful(job: Job = THREE_RODS): Crew & { readonly memory: 
 }
 
 const jobDone = (memory: CarefulMemory, senses: Senses): boolean =>
-  senses.stem.bottom_m >= memory.goal_m || senses.time_s > memory.day_s - HOME_BEFORE_s;
+  senses.stem.bottom_m >= memory.goal_m || senses.time_s > memory.day_s - HOME_BEFORE_s || duskNear(senses);
 
 function decide(memory: CarefulMemory, senses: Senses): Deed | null {
   if (senses.ended) return null;
@@ -45,6 +46,11 @@ function decide(memory: CarefulMemory, senses: Senses): Deed | null {
   watchWater(memory.water, senses);
   if (memory.cautionsRead < HAZARD_IDS.length)
     return does('readCaution', { caution: HAZARD_IDS[memory.cautionsRead++]! });
+  const site = siteDeed(memory.site, memory.patience, memory.progress, senses);
+  if (site !== undefined) {
+    memory.powderIn_g = 0;
+    return site;
+  }
   const unnamed = unnamedSample(senses);
   if (unnamed !== null) return does('nameSample', { sample: unnamed.sample, main: nameOf(unnamed) });
   const petrol = outOfPetrol(memory.patience, senses);

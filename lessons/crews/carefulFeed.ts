@@ -12,18 +12,21 @@ const BRISK_mmin = 0.6;
 /** In sticky ground slower, or the cut clay packs the bit, m/min. ASSUMED rule of thumb. */
 const BRISK_STICKY_mmin = 0.25;
 /** Cloudiness and murk from which the returns are thick. */
-const THICK_frac = 0.85;
+const THICK_frac = 0.95;
 const SOUP_frac = 0.95;
+/** Mud that has gone round and round looks like soup whatever the feed: it is no reason for less than this. */
+const SOUP_LEAST_frac = 0.6;
 
 /** Feeds by what comes back and how the handle feels: less when it is thick or heavy, a little more when it runs easily. */
 export function feed(memory: CarefulMemory, senses: Senses): Deed | null {
   const { stem, returns } = senses;
   const heavy = stem.torque === 'heavy' || stem.torque === 'stalled' || stem.pull !== 'normal';
-  const thick = returns.cloudiness_frac > THICK_frac || returns.murk_frac > SOUP_frac;
+  const soup = returns.murk_frac > SOUP_frac && memory.feed_frac > SOUP_LEAST_frac;
+  const thick = returns.cloudiness_frac > THICK_frac || soup;
   const since_s = senses.time_s - memory.lastFeed_s;
   let wanted_frac = memory.feed_frac;
   const packs = stem.sound === 'sticky' && stem.sinking_mmin > 2 * BRISK_STICKY_mmin;
-  if (heavy || (packs && since_s >= 10)) wanted_frac = memory.feed_frac * 0.5;
+  if ((heavy && since_s >= 5) || (packs && since_s >= 10)) wanted_frac = memory.feed_frac * 0.5;
   else if (thick && since_s >= 10) wanted_frac = memory.feed_frac * 0.8;
   else if (since_s >= 20 && stem.sinking_mmin < (stem.sound === 'sticky' ? BRISK_STICKY_mmin : BRISK_mmin))
     wanted_frac = memory.feed_frac + 0.05;

@@ -4,6 +4,7 @@ import { createPatience, type Patience } from './patience';
 import { createWater, type Water } from './carefulWater';
 import { createTrail, type Trail } from './climb';
 import { createProgress, type Progress } from './progress';
+import { createSite, type Site } from './site';
 import { createTrouble, type Trouble } from './trouble';
 
 export interface CarefulMemory {
@@ -12,6 +13,7 @@ export interface CarefulMemory {
   day_s: number;
   patience: Patience;
   trail: Trail;
+  site: Site;
   trouble: Trouble;
   progress: Progress;
   cautionsRead: number;
@@ -43,6 +45,7 @@ export function createCarefulMemory(goal_m: number, day_s: number): CarefulMemor
     day_s,
     patience: createPatience(),
     trail: createTrail(),
+    site: createSite(),
     trouble: createTrouble(),
     progress: createProgress(),
     cautionsRead: 0,

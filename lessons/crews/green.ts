@@ -5,6 +5,7 @@ import { does, goalOf_m, THREE_RODS, type Crew, type Deed, type Job } from './cr
 import { endHere, outOfPetrol } from './ending';
 import { busyWith, createPatience, mayTry, noticeRefusal, remember, type Patience } from './patience';
 import { createProgress, hopeless, keepProgress, type Progress } from './progress';
+import { createSite, duskNear, siteDeed, type Site } from './site';
 
 export interface GreenMemory {
   /** The job: depth to reach, m, and length of the day, s. */
@@ -12,6 +13,7 @@ export interface GreenMemory {
   day_s: number;
   patience: Patience;
   progress: Progress;
+  site: Site;
   /** The flow is off for a rod change or for the end. */
   stopping: boolean;
   stuck_s: number;
@@ -34,6 +36,7 @@ export function createGreen(job: Job = THREE_RODS): Crew & { readonly memory: Gr
     day_s: job.time_s,
     patience: createPatience(),
     progress: createProgress(),
+    site: createSite(),
     stopping: false,
     stuck_s: 0,
     gulping_s: 0,
@@ -51,7 +54,9 @@ function decide(memory: GreenMemory, senses: Senses): Deed | null {
   keepProgress(memory.progress, senses);
   if (memory.stuck_s > STUCK_GIVE_UP_s || senses.time_s > memory.day_s - LEAVE_BEFORE_s) return does('abandon');
   if (hopeless(memory.progress, senses)) return does('abandon');
-  if (senses.time_s > memory.day_s - HOME_BEFORE_s) return endHere(memory.patience, senses);
+  const site = siteDeed(memory.site, memory.patience, memory.progress, senses);
+  if (site !== undefined) return site;
+  if (senses.time_s > memory.day_s - HOME_BEFORE_s || duskNear(senses)) return endHere(memory.patience, senses);
   const supply = outOfPetrol(memory.patience, senses) ?? pit(memory, senses);
   if (supply !== undefined) return supply;
   if (!pump.primed) return prime(memory, senses);

@@ -6,6 +6,7 @@ import { outOfPetrol } from './ending';
 import { nameOf, unnamedSample } from './naming';
 import { busyWith, createPatience, mayTry, noticeRefusal, remember, type Patience } from './patience';
 import { createProgress, hopeless, keepProgress, type Progress } from './progress';
+import { createSite, duskNear, siteDeed, type Site } from './site';
 import { steadyStop } from './steadyStop';
 import { createTrouble, troubleDeed, type Trouble } from './trouble';
 
@@ -16,7 +17,10 @@ export interface SteadyMemory {
   patience: Patience;
   progress: Progress;
   trouble: Trouble;
+  site: Site;
   powderIn: boolean;
+  /** Water added since the last powder, L. */
+  poured_L: number;
   /** Job second from which the powder counts as soaked. */
   soaked_s: number;
   /** Rod for which a sample was last caught. */
@@ -36,6 +40,10 @@ const FEED_frac = 0.5;
 /** Rather more than less for the pit, g, and how long it soaks before the bit goes down, s. Common practice, no source. */
 const DOSE_g = 1700;
 const SOAK_s = 1800;
+/** After so much water, L, a handful of powder, g; rather less than it wants. A bucket, L. */
+const HANDFUL_EVERY_L = 150;
+const HANDFUL_g = 150;
+const BUCKET_L = 10;
 /** So long before the day is over the job is ended where it stands, or given up, s. */
 const HOME_BEFORE_s = 900;
 const GIVE_UP_BEFORE_s = 400;
@@ -47,7 +55,9 @@ export function createSteady(job: Job = THREE_RODS): Crew & { readonly memory: S
     patience: createPatience(),
     progress: createProgress(),
     trouble: createTrouble(),
+    site: createSite(),
     powderIn: false,
+    poured_L: 0,
     soaked_s: 0,
     sampledRod: 0,
     stop_s: -1,
@@ -61,6 +71,11 @@ function decide(memory: SteadyMemory, senses: Senses): Deed | null {
   noticeRefusal(memory.patience, senses);
   keepProgress(memory.progress, senses);
   if (senses.time_s > memory.day_s - GIVE_UP_BEFORE_s || hopeless(memory.progress, senses)) return does('abandon');
+  const site = siteDeed(memory.site, memory.patience, memory.progress, senses);
+  if (site !== undefined) {
+    memory.powderIn = false;
+    return site;
+  }
   const unnamed = unnamedSample(senses);
   if (unnamed !== null) return does('nameSample', { sample: unnamed.sample, main: nameOf(unnamed) });
   const petrol = outOfPetrol(memory.patience, senses);
@@ -71,7 +86,8 @@ function decide(memory: SteadyMemory, senses: Senses): Deed | null {
   }
   const trouble = troubleDeed(memory.trouble, memory.patience, senses);
   if (trouble !== undefined) return trouble;
-  const done = senses.stem.bottom_m >= memory.goal_m || senses.time_s > memory.day_s - HOME_BEFORE_s;
+  const late = senses.time_s > memory.day_s - HOME_BEFORE_s || duskNear(senses);
+  const done = senses.stem.bottom_m >= memory.goal_m || late;
   return (
     supplies(memory, senses) ??
     flow(memory, senses) ??
@@ -79,7 +95,7 @@ function decide(memory: SteadyMemory, senses: Senses): Deed | null {
   );
 }
 
-/** The dose once, at the start; water when the pit is down; the heap dug when it is high. */
+/** The dose once, at the start, and a handful after every few buckets; water when the pit is down; a bucket into the hole when its fluid has sunk out of sight; the heap dug when it is high. */
 function supplies(memory: SteadyMemory, senses: Senses): Deed | null {
   const { patience } = memory;
   const { pit, stock } = senses;
@@ -90,9 +106,22 @@ function supplies(memory: SteadyMemory, senses: Senses): Deed | null {
     const mass_g = Math.min(DOSE_g, Math.floor(stock.powder_kg * 1000));
     if (mass_g >= 10) return does('addAdditive', { additive: 'polymer', mass_g, manner: 'sprinkled' });
   }
+  if (
+    memory.poured_L >= HANDFUL_EVERY_L &&
+    stock.powder_kg * 1000 >= HANDFUL_g &&
+    mayTry(patience, senses, 'addAdditive')
+  ) {
+    memory.poured_L = 0;
+    return does('addAdditive', { additive: 'polymer', mass_g: HANDFUL_g, manner: 'sprinkled' });
+  }
   const low = pit.look === 'low' || pit.look === 'empty';
-  if (low && stock.water_L >= 50 && !busyWith(senses, 'addWater') && mayTry(patience, senses, 'addWater'))
+  if (low && stock.water_L >= 50 && !busyWith(senses, 'addWater') && mayTry(patience, senses, 'addWater')) {
+    memory.poured_L += 50;
     return does('addWater', { water_L: 50 });
+  }
+  const sunk = senses.mouth.look === 'gone' && senses.pump.throttle_frac === 0;
+  if (sunk && !low && !busyWith(senses, 'topUp') && mayTry(patience, senses, 'topUp'))
+    return does('topUp', { fluid_L: BUCKET_L });
   const high = pit.heap === 'high' || pit.heap === 'brimming';
   if (high && !busyWith(senses, 'digOutPit') && mayTry(patience, senses, 'digOutPit'))
     return does('digOutPit', { chamber: 'settling', spoil_L: 30 });
