@@ -6,7 +6,7 @@ import { feed } from './carefulFeed';
 import { createCarefulMemory, type CarefulMemory } from './carefulMemory';
 import { carefulFluid, powder } from './carefulFluid';
 import { clear, stopped } from './carefulStop';
-import { fightLoss, leaveHole, pourWater, topUp, watchWater } from './carefulWater';
+import { fightLoss, giveUp, leaveHole, pourWater, topUp, watchWater } from './carefulWater';
 import { climb_s, keepTrail, trailAt_m } from './climb';
 import { does, goalOf_m, THREE_RODS, type Crew, type Deed, type Job } from './crew';
 import { outOfPetrol } from './ending';
@@ -40,7 +40,8 @@ const jobDone = (memory: CarefulMemory, senses: Senses): boolean =>
 function decide(memory: CarefulMemory, senses: Senses): Deed | null {
   if (senses.ended) return null;
   keepProgress(memory.progress, senses);
-  if (senses.time_s > memory.day_s - GIVE_UP_BEFORE_s || hopeless(memory.progress, senses)) return does('abandon');
+  if (senses.time_s > memory.day_s - GIVE_UP_BEFORE_s) return does('abandon');
+  if (hopeless(memory.progress, senses)) giveUp(memory.water);
   noticeRefusal(memory.patience, senses);
   keepTrail(memory.trail, senses);
   watchWater(memory.water, senses);
@@ -81,6 +82,7 @@ function startAgain(memory: CarefulMemory): void {
 function flow(memory: CarefulMemory, senses: Senses): Deed | null {
   if (busyWith(senses, 'addRod') || busyWith(senses, 'prime')) return null;
   if (!senses.pump.primed) {
+    if (senses.stem.feed_frac > 0) return does('setFeed', { feed_frac: 0 });
     if (senses.pump.throttle_frac > 0) return does('setThrottle', { throttle_frac: 0 });
     return senses.hands.free >= 1 && mayTry(memory.patience, senses, 'prime') ? does('prime') : null;
   }

@@ -112,7 +112,14 @@ export function fightLoss(water: Water, patience: Patience, senses: Senses): Dee
   return does('lift', { distance_m: 0.3, speed_ms: 0.05 });
 }
 
-/** The fight is lost: the bit is drawn off the bottom, all comes to rest, the hole is given up while the stem is free. */
+/** There is no sense in going on. */
+export function giveUp(water: Water): void {
+  if (water.givenUp) return;
+  water.givenUp = true;
+  water.lifted = false;
+}
+
+/** All is lost but the stem: the bit is drawn off the bottom, all comes to rest, the hole is given up while the stem is free. */
 export function leaveHole(water: Water, patience: Patience, senses: Senses): Deed | null {
   const { stem, pump } = senses;
   if (stem.feed_frac > 0) return does('setFeed', { feed_frac: 0 });

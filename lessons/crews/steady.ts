@@ -133,6 +133,7 @@ function flow(memory: SteadyMemory, senses: Senses): Deed | null {
   const { patience } = memory;
   if (memory.stopping || busyWith(senses, 'addRod') || busyWith(senses, 'prime')) return null;
   if (!senses.pump.primed) {
+    if (senses.stem.feed_frac > 0) return does('setFeed', { feed_frac: 0 });
     if (senses.pump.throttle_frac > 0) return does('setThrottle', { throttle_frac: 0 });
     return senses.hands.free >= 1 && mayTry(patience, senses, 'prime') ? does('prime') : null;
   }
