@@ -25,6 +25,8 @@ const SAMPLE_LEFT_m = 0.5;
 /** A dragging stem is drawn up so far, m, and not again within, s. */
 const REAM_m = 0.5;
 const REAM_AGAIN_s = 90;
+/** And so far when the pump has lost its water, m. */
+const DRAWN_m = 0.3;
 /** Home before dark: so long before the day is over the job is ended where it stands; and when even that does not come about, it is given up, s. */
 const HOME_BEFORE_s = 800;
 const GIVE_UP_BEFORE_s = 300;
@@ -65,6 +67,8 @@ function decide(memory: CarefulMemory, senses: Senses): Deed | null {
   if (trouble !== undefined) return trouble;
   // A stop is kept short: nothing else is begun in it.
   if (memory.stopping) return stopped(memory, senses, jobDone(memory, senses));
+  if (senses.pump.primed) memory.drawn = false;
+  else if (senses.stem.bottom_m > REAM_m + DRAWN_m) return pumpDry(memory, senses);
   const fluid =
     carefulFluid(memory, senses) ??
     powder(memory, senses) ??
@@ -76,6 +80,25 @@ function decide(memory: CarefulMemory, senses: Senses): Deed | null {
 function startAgain(memory: CarefulMemory): void {
   memory.stopping = false;
   memory.clearing_s = -1;
+}
+
+/** The pump has lost its water: the stem is drawn up and stands, one primes, the other keeps the hole full. */
+function pumpDry(memory: CarefulMemory, senses: Senses): Deed | null {
+  const { patience } = memory;
+  const { stem, pump, hands } = senses;
+  if (stem.feed_frac > 0) return does('setFeed', { feed_frac: 0 });
+  if (pump.throttle_frac > 0) return does('setThrottle', { throttle_frac: 0 });
+  if (busyWith(senses, 'lift') || busyWith(senses, 'addRod')) return null;
+  if (!memory.drawn && hands.free >= 1 && mayTry(patience, senses, 'lift')) {
+    memory.drawn = true;
+    return does('lift', { distance_m: DRAWN_m, speed_ms: 0.05 });
+  }
+  if (stem.turning) return does('setTurning', { on: false });
+  const low = senses.pit.look === 'low' || senses.pit.look === 'empty';
+  const poured = low ? pourWater(memory.water, patience, senses) : undefined;
+  if (poured !== undefined) return poured;
+  if (!busyWith(senses, 'prime') && hands.free >= 1 && mayTry(patience, senses, 'prime')) return does('prime');
+  return topUp(patience, senses) ?? null;
 }
 
 /** Pump primed and running, unless the flow is to stand. */

@@ -31,6 +31,8 @@ export interface CarefulMemory {
   clean_s: number;
   /** The bit was lifted for this stop. */
   lifted: boolean;
+  /** The stem was drawn up because the pump had lost its water. */
+  drawn: boolean;
   /** Job second at which a dragging stem was last drawn up turning, or -1. */
   reamed_s: number;
   /** The hole is clear: the flow may stop. */
@@ -57,6 +59,7 @@ export function createCarefulMemory(goal_m: number, day_s: number): CarefulMemor
     clearing_s: -1,
     clean_s: 0,
     lifted: false,
+    drawn: false,
     reamed_s: -1,
     stopping: false,
     feed_frac: 0.3,
