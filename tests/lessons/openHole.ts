@@ -14,6 +14,7 @@ import {
   type Asked,
   type RunFile,
 } from '$lessons';
+import { countOf } from './ownGround';
 
 export interface Hole {
   readonly crew: string;
@@ -28,6 +29,11 @@ export interface Drilled {
   /** The crew ended the job itself: it stopped drilling or gave the hole up. */
   readonly byAct: boolean;
   readonly lost: number;
+  /** Times that the stem was stuck, the bit buried, the prime lost; and what fell from the wall, L. */
+  readonly stuck: number;
+  readonly buried: number;
+  readonly primeLost: number;
+  readonly fallen_L: number;
   readonly reproduced: boolean;
   /** Brought back from a snapshot on the way, at a tick of chance, it comes to the same end. */
   readonly restored: boolean;
@@ -83,6 +89,10 @@ export function drilled({ crew, asked, seed }: Hole): Drilled {
     ticks: run.state.tick,
     byAct: endedByAct(run),
     lost,
+    stuck: countOf(run, 'stuck'),
+    buried: countOf(run, 'buried'),
+    primeLost: countOf(run, 'primeLost'),
+    fallen_L: run.state.wall.taken_m3.reduce((sum, taken_m3) => sum + taken_m3 * 1000, 0),
     reproduced: again !== null && again.reproduced && again.hash === hashRun(run),
     restored: restoredHash(run, seed) === hashRun(run),
   };

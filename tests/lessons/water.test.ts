@@ -28,7 +28,7 @@ const PIT_L = 940;
 let drilled: Run;
 beforeAll(() => {
   drilled = advance(sand, 'careful').run;
-}, 60000);
+}, 120000);
 
 test('careful keeps the dose: powder goes in with all the water that is added', () => {
   const added_L = sand.opening.water_L - drilled.state.stocks.water_L;
@@ -82,7 +82,7 @@ test('while the pump is without water the careful crew tops the hole up, the gre
   expect(careful.topped).toBeGreaterThan(0);
   expect(green.topped).toBe(0);
   expect(careful.mean_m).toBeLessThan(green.mean_m / 2);
-});
+}, 60000);
 
 test('where returns are lost again and again, or the gravel refuses the bit, careful gives up in good order: powder tried, stem free, pump with its water', () => {
   const run = advance(gravel, 'careful').run;
@@ -93,7 +93,7 @@ test('where returns are lost again and again, or the gravel refuses the bit, car
   expect(run.state.pump.throttle_frac).toBe(0);
   const powder_g = (gravel.opening.powder_kg - run.state.stocks.powder_kg) * 1000;
   expect(powder_g).toBeGreaterThan(1.5 * PIT_L);
-});
+}, 60000);
 
 interface Tally {
   deep: number;
@@ -125,7 +125,7 @@ test('over the six settings careful is best and green is worst: stuck, buried, p
   expect(careful.fallen_L).toBeLessThan(green.fallen_L / 2);
   expect(careful.deep).toBeGreaterThan(green.deep);
   expect(careful.deep).toBeGreaterThanOrEqual(steady.deep);
-}, 120000);
+}, 240000);
 
 test('on a bare site every crew digs and fills its pit, and no hole stands open overnight', () => {
   const bare = practiceFor('open-hole', { depth_m: 8, setting: 'delta', bare: true })!;

@@ -1,4 +1,4 @@
-// Both crews on fifty grounds: all finish, the careful one scores well, the green one clearly worse, nothing is lost.
+// Three crews on fifty grounds: all finish, the careful one scores well, the steady one in between, the green one clearly worse, nothing is lost.
 import { grade, lessonById, playCrew } from '$lessons';
 import { ledgerOf } from '$sim';
 import type { Claim, Sweep } from './sweep';
@@ -8,10 +8,11 @@ const SEEDS = 50;
 const GOOD_SCORE = 80;
 const LEAST_GOOD = 45;
 const LEAST_GAP = 25;
+const STEADY = [60, 85] as const;
 const MOST_LOST = 1e-9;
 
 interface Task {
-  readonly crew: 'careful' | 'green';
+  readonly crew: 'careful' | 'steady' | 'green';
   readonly seed: number;
 }
 interface Result {
@@ -22,10 +23,10 @@ interface Result {
 }
 
 const sweep: Sweep<Task, Result> = {
-  title: `the crews green and careful play first-rods on ${SEEDS} grounds`,
+  title: `the crews green, steady and careful play first-rods on ${SEEDS} grounds`,
 
   tasks: () =>
-    (['careful', 'green'] as const).flatMap((crew) =>
+    (['careful', 'steady', 'green'] as const).flatMap((crew) =>
       Array.from({ length: SEEDS }, (_, index) => ({ crew, seed: index + 1 })),
     ),
 
@@ -45,6 +46,7 @@ const sweep: Sweep<Task, Result> = {
         .map(({ result }) => result.score)
         .sort((a, b) => a - b);
     const careful = scores('careful');
+    const steady = scores('steady');
     const green = scores('green');
     const good = careful.filter((score) => score >= GOOD_SCORE).length;
     const gap = median(careful) - median(green);
@@ -59,7 +61,7 @@ const sweep: Sweep<Task, Result> = {
         holds: reached === careful.length && careful.length === SEEDS,
       },
       {
-        text: `no run of either crew is left without an end; of green, ${ends('green', 'outcome.reached')} reach the goal`,
+        text: `no run of any crew is left without an end; of green, ${ends('green', 'outcome.reached')} reach the goal`,
         holds: running === 0,
       },
       {
@@ -69,6 +71,14 @@ const sweep: Sweep<Task, Result> = {
       {
         text: `the middle score of green (${median(green)}) lies ${gap.toFixed(1)} below that of careful (${median(careful)}) (wanted: ${LEAST_GAP})`,
         holds: gap >= LEAST_GAP,
+      },
+      {
+        text: `the middle score of steady (${median(steady)}) lies between those of green and careful (wanted: that, and ${STEADY[0]} to ${STEADY[1]})`,
+        holds:
+          median(green) < median(steady) &&
+          median(steady) < median(careful) &&
+          median(steady) >= STEADY[0] &&
+          median(steady) <= STEADY[1],
       },
       {
         text: `of water, grains and polymer at most ${worst.toExponential(1)} is lost (allowed: ${MOST_LOST})`,

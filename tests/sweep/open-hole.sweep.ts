@@ -32,14 +32,33 @@ const sweep: Sweep<Hole, Drilled> = {
         text: `of water, grains and polymer at most ${worst.toExponential(1)} is lost (allowed: ${MOST_LOST})`,
         holds: worst <= MOST_LOST,
       },
+      {
+        text: `mishaps a hole, stuck, buried, prime lost: careful ${mishaps(done, 'careful').toFixed(2)}, steady ${mishaps(done, 'steady').toFixed(2)}, green ${mishaps(done, 'green').toFixed(2)} (wanted: green most, and twice careful)`,
+        holds:
+          mishaps(done, 'steady') < mishaps(done, 'green') && 2 * mishaps(done, 'careful') < mishaps(done, 'green'),
+      },
+      {
+        text: `the wall drops ${fallen_L(done, 'careful').toFixed(1)} L a hole with careful, ${fallen_L(done, 'green').toFixed(1)} L with green (wanted: less)`,
+        holds: fallen_L(done, 'careful') < fallen_L(done, 'green'),
+      },
       { text: `${short} holes count as deep enough and are not (wanted: none); ${reached(done)}`, holds: short === 0 },
     ];
   },
 };
 export default sweep;
 
+type Done = readonly { readonly task: Hole; readonly result: Drilled }[];
+
+function mean(done: Done, crew: string, of: (result: Drilled) => number): number {
+  const own = done.filter(({ task }) => task.crew === crew);
+  return own.reduce((sum, { result }) => sum + of(result), 0) / own.length;
+}
+const mishaps = (done: Done, crew: string): number =>
+  mean(done, crew, ({ stuck, buried, primeLost }) => stuck + buried + primeLost);
+const fallen_L = (done: Done, crew: string): number => mean(done, crew, (result) => result.fallen_L);
+
 /** How many reach the asked depth, by crew. */
-function reached(done: readonly { readonly task: Hole; readonly result: Drilled }[]): string {
+function reached(done: Done): string {
   const crews = [...new Set(done.map(({ task }) => task.crew))];
   const shares = crews.map((crew) => {
     const own = done.filter(({ task }) => task.crew === crew);
