@@ -2,6 +2,7 @@
 import {
   act,
   buildGround,
+  createRun,
   DEFAULT_KIT,
   step,
   type ActionName,
@@ -111,4 +112,19 @@ export function drillTo(run: Run, depth_m: number, feed_frac = 0.5): void {
     clearHole(run, 60);
     nextRod(run);
   }
+}
+
+/** 4.4 m of one soil, three rods, with so much powder soaked before: drilled and run clean, the flow still on, the stem not turning. */
+export function drilledIn(kind: SoilKind, waterTable_m: number, dose_g: number): Run {
+  const run = createRun(rigScenario({ layers: oneSoil(kind), waterTable_m, rods: 3 }));
+  if (dose_g > 0) does(run, 'addAdditive', { additive: 'polymer', mass_g: dose_g, manner: 'sprinkled' });
+  steps(run, 1800);
+  does(run, 'setThrottle', { throttle_frac: 1 });
+  does(run, 'setTurning', { on: true });
+  does(run, 'setFeed', { feed_frac: 0.6 });
+  until(run, ({ state }) => state.hole.depth_m > 4.4, 7200);
+  does(run, 'setFeed', { feed_frac: 0 });
+  steps(run, 60);
+  does(run, 'setTurning', { on: false });
+  return run;
 }

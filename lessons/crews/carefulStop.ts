@@ -5,6 +5,7 @@ import type { CarefulMemory } from './carefulMemory';
 import { climb_s } from './climb';
 import { does, type Deed } from './crew';
 import { busyWith, mayTry } from './patience';
+import { changeRod } from './rodChange';
 
 const LIFT_m = 0.25;
 /**
@@ -18,8 +19,6 @@ const CLEAN_FOR_s = 15;
 /** No clearing lasts longer than this, s, or than the grains' climb so many times. */
 const CLEAR_CAP_s = 420;
 const CLEAR_CAP_CLIMBS = 6;
-/** More rod than this above the mouth means that the new one is on, m. */
-const ROD_ON_m = 0.6;
 
 function looksClean(returns: Senses['returns']): boolean {
   if (returns.cloudiness_frac < CLEAN_frac) return true;
@@ -63,18 +62,8 @@ export function clear(memory: CarefulMemory, senses: Senses): Deed | null {
 
 /** Turning off, flow off; then another rod, or the end of the job. */
 export function stopped(memory: CarefulMemory, senses: Senses, done: boolean): Deed | null {
-  const { stem, pump } = senses;
-  const { patience } = memory;
-  if (busyWith(senses, 'addRod')) return null;
-  if (stem.turning) return does('setTurning', { on: false });
-  if (pump.throttle_frac > 0) return does('setThrottle', { throttle_frac: 0 });
-  if (done) return mayTry(patience, senses, 'stopDrilling') ? does('stopDrilling') : null;
-  if (stem.left_m > ROD_ON_m) {
+  return changeRod(memory.patience, senses, done, () => {
     memory.stopping = false;
     memory.clearing_s = -1;
-    return null;
-  }
-  if (stem.rodsLeft === 0) return mayTry(patience, senses, 'stopDrilling') ? does('stopDrilling') : null;
-  if (senses.returns.running || senses.hands.free < 2 || !mayTry(patience, senses, 'addRod')) return null;
-  return does('addRod');
+  });
 }

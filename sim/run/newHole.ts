@@ -1,14 +1,12 @@
 // Giving a hole up and moving on: the old hole is backfilled, what stood in it stays there, a new one is begun in the next ground.
 
-import { createHole } from '../hole/hole';
 import { createParcel } from '../hole/parcel';
-import { createStemFill } from '../hole/stemFill';
 import { SUBSTANCE_COUNT } from '../fluid/substances';
 import { CLASS_COUNT } from '../materials/sizes';
 import { countOut } from './boundary';
 import { send } from './modes';
+import { openingFill, openingStem, starterHole } from './opening';
 import type { Run } from './run';
-import { rodBore_m3 } from './stem';
 import { tell } from './tell';
 import { createWork } from './work';
 
@@ -33,40 +31,15 @@ function leaveBehind(run: Run): void {
 /** Ends the old hole and begins the next one: rods lost with it, fluid and grains left in it, the pit as it is. */
 export function beginNewHole(run: Run, rodsLost: number): void {
   const { state, scenario } = run;
-  const { kit, opening } = scenario;
   leaveBehind(run);
   state.oldHoles.push({ tick: state.tick, depth_m: state.hole.depth_m, rodsLost, ownLog: state.ownLog });
   state.ownLog = [];
   state.holeNumber += 1;
   state.rodsInAll -= rodsLost;
-  state.hole = createHole({
-    dz_m: kit.dz_m,
-    maxDepth_m: opening.maxDepth_m,
-    bit_m: kit.bit_m,
-    starter_m: opening.starter_m,
-  });
-  state.fill = createStemFill(opening.rods * rodBore_m3(kit));
-  Object.assign(state.stem, {
-    rods: opening.rods,
-    bit_m: opening.starter_m,
-    turning: false,
-    feed_frac: 0,
-    motion_m: 0,
-    motion_ms: 0,
-    balling_frac: 0,
-    torque_Nm: 0,
-    pull_N: 0,
-    sinking_ms: 0,
-    layerIndex: 0,
-    rodDownTold: false,
-    buriedTold: false,
-    balledTold: false,
-    stalled: false,
-    stalledTold: false,
-    freeing: false,
-    refused_s: 0,
-    refusedAt_m: -1,
-  });
+  state.hole = starterHole(scenario);
+  state.fill = openingFill(scenario);
+  const { drive_C, driveTripped } = state.stem;
+  Object.assign(state.stem, openingStem(scenario), { drive_C, driveTripped });
   Object.assign(state.signs, { returns_frac: 0, grit_frac: 0, fines_frac: 0, cleanTicks: 0, wasLoaded: false });
   state.signs.mouth_frac.fill(0);
   run.work = createWork(scenario, state.hole, state.holeNumber);

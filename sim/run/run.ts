@@ -1,21 +1,12 @@
 // A run: its scenario, its state, its random streams, its log and record, and the scratch memory of a tick.
 
-import { createHole } from '../hole/hole';
-import { CAUSES } from '../hole/wall/failures';
-import { createStemFill } from '../hole/stemFill';
-import { createPit } from '../pit/pit';
-import { firstValue } from '../machine/machine';
-import { CLASS_COUNT } from '../materials/sizes';
-import type { Kit } from '../materials/kit';
 import { createStream, type Stream } from '../numeric/stream';
-import { createBoundary } from './boundary';
 import { openLedger } from './ledger';
 import type { LogEntry } from './log';
-import { NOISE_COUNT } from './noise';
 import { createRecord, type RunRecord } from './record';
-import type { Opening, Scenario } from './scenario';
+import { openingState } from './opening';
+import type { Scenario } from './scenario';
 import type { RunState } from './state';
-import { rodBore_m3 } from './stem';
 import { createWork, type Work } from './work';
 
 /** One random stream per use, so that one use never disturbs another. */
@@ -33,126 +24,6 @@ export interface Run {
   readonly record: RunRecord;
   /** Made anew with each hole. */
   work: Work;
-}
-
-/** Channel of a pit that is there at the start, m. ASSUMED. */
-const KIT_CHANNEL_m = 1;
-
-function openingPit(kit: Kit, opening: Opening): RunState['pit'] {
-  const pit = createPit({
-    settling: kit.settling,
-    suction: kit.suction,
-    notch_m: kit.notch_m,
-    strainer_m: kit.strainer_m,
-  });
-  const area_m2 = pit.settling.area_m2 + pit.suction.area_m2;
-  const filled_m3 = Math.min(
-    opening.setOut ? 0 : opening.pit_L / 1000,
-    pit.settling.capacity_m3 + pit.suction.capacity_m3,
-  );
-  pit.settling.water_m3 = (filled_m3 * pit.settling.area_m2) / area_m2;
-  pit.suction.water_m3 = (filled_m3 * pit.suction.area_m2) / area_m2;
-  return pit;
-}
-
-function openingState(scenario: Scenario): RunState {
-  const { kit, opening } = scenario;
-  const starter_m = opening.starter_m;
-  return {
-    tick: 0,
-    machine: firstValue(),
-    stem: {
-      rods: opening.rods,
-      bit_m: starter_m,
-      turning: false,
-      feed_frac: 0,
-      motion_m: 0,
-      motion_ms: 0,
-      balling_frac: 0,
-      torque_Nm: 0,
-      pull_N: 0,
-      sinking_ms: 0,
-      layerIndex: 0,
-      rodDownTold: false,
-      buriedTold: false,
-      balledTold: false,
-      stalled: false,
-      stalledTold: false,
-      freeing: false,
-      drive_C: kit.temperature_C,
-      driveTripped: false,
-      refused_s: 0,
-      refusedAt_m: -1,
-    },
-    pump: {
-      throttle_frac: 0,
-      primed: opening.primed && opening.setOut !== true,
-      flow_m3s: 0,
-      running_s: 0,
-      flowTold: false,
-      gulping: false,
-      gulpingTold: false,
-      worn_frac: opening.pumpWorn_frac ?? 0,
-      wornTold: false,
-      dry_s: 0,
-      sealBurnt: false,
-    },
-    fill: createStemFill(opening.rods * rodBore_m3(kit)),
-    hole: createHole({ dz_m: kit.dz_m, maxDepth_m: opening.maxDepth_m, bit_m: kit.bit_m, starter_m }),
-    holeNumber: 1,
-    oldHoles: [],
-    rodsInAll: opening.rodsInAll,
-    site: { pitDug: opening.setOut !== true, channel_m: KIT_CHANNEL_m },
-    wall: {
-      lost_m3: 0,
-      came_m3: 0,
-      taken_m3: new Float64Array(CAUSES.length),
-      toldAgain_tick: new Float64Array(CAUSES.length),
-    },
-    pit: openingPit(kit, opening),
-    tasks: [],
-    wait: null,
-    stocks: {
-      water_L: opening.water_L,
-      powder_kg: opening.powder_kg,
-      bentonite_kg: opening.bentonite_kg ?? 0,
-      clay_kg: opening.clay_kg ?? 0,
-      chlorine_kg: opening.chlorine_kg ?? 0,
-      petrol_L: opening.petrol_L,
-      waterUsed_L: 0,
-      powderUsed_kg: 0,
-      bentoniteUsed_kg: 0,
-      clayUsed_kg: 0,
-      chlorineUsed_kg: 0,
-    },
-    outTold: { water: opening.water_L <= 0, powder: opening.powder_kg <= 0, petrol: opening.petrol_L <= 0 },
-    boundary: createBoundary(),
-    signs: {
-      level_m: starter_m,
-      returns_frac: 0,
-      grit_frac: 0,
-      fines_frac: 0,
-      mouth_frac: new Float64Array(CLASS_COUNT),
-      colour: 'pale',
-      cleanTicks: 0,
-      wasLoaded: false,
-      pitLowTold: false,
-      pitFullTold: false,
-    },
-    feel: null,
-    funnel: null,
-    stick: null,
-    caught: { solids_m3: new Float64Array(CLASS_COUNT), moment_m4: new Float64Array(CLASS_COUNT) },
-    samples: [],
-    notes: [],
-    ownLog: [],
-    cautions: [],
-    hints: [],
-    wentBack: 0,
-    lastRefusal: null,
-    recent: [],
-    noise: new Float64Array(NOISE_COUNT),
-  };
 }
 
 /** A run at its first tick. The same scenario always gives the same run. */

@@ -1,4 +1,4 @@
-// One second of job time. The order is the order of cause: what the crew does, the fluid, the flow, the bit, the hole, the pit, what can be sensed, the machine.
+// One second of job time. The order is the order of cause: what the crew does, the fluid, the flow, the bit, ground and wall, the hole, the pit, what can be sensed, the machine.
 
 import { ageAll } from './ageing';
 import { comeUp, pumpDown, solveCirculation } from './circulate';

@@ -1,22 +1,13 @@
 // The level in the hole on whole runs: fluid lost, a hole topped up, steel taken out. Trade rules are common practice, no source, unless one is named.
 import { describe, expect, it } from 'vitest';
 import { act, createRun, ledgerOf, sensesOf, type Run } from '../../sim';
-import { does, oneSoil, rigScenario, steps, until } from '../rig';
+import { does, drilledIn, rigScenario, steps } from '../rig';
 
 const level_m = (run: Run): number => run.state.signs.level_m;
 
 /** A hole of three rods in fine sand below a table at 2 m, drilled with soaked polymer, the flow just stopped. */
-function inFineSand(dose_g = 1100): Run {
-  const run = createRun(rigScenario({ layers: oneSoil('fineSand'), waterTable_m: 2, rods: 3 }));
-  if (dose_g > 0) does(run, 'addAdditive', { additive: 'polymer', mass_g: dose_g, manner: 'sprinkled' });
-  steps(run, 1800);
-  does(run, 'setThrottle', { throttle_frac: 1 });
-  does(run, 'setTurning', { on: true });
-  does(run, 'setFeed', { feed_frac: 0.6 });
-  until(run, ({ state }) => state.hole.depth_m > 4.4, 7200);
-  does(run, 'setFeed', { feed_frac: 0 });
-  steps(run, 60);
-  does(run, 'setTurning', { on: false });
+function inFineSand(): Run {
+  const run = drilledIn('fineSand', 2, 1100);
   does(run, 'setThrottle', { throttle_frac: 0 });
   return run;
 }

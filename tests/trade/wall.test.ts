@@ -1,27 +1,12 @@
 // A wall that stands or falls, on whole runs. Trade rules are common practice, no source, unless one is named.
 import { describe, expect, it } from 'vitest';
-import { createRun, WALL_CAUSES, type Run, type SoilKind } from '../../sim';
-import { does, oneSoil, rigScenario, steps, until } from '../rig';
+import { createRun, WALL_CAUSES, type Run } from '../../sim';
+import { does, drilledIn, oneSoil, rigScenario, steps, until } from '../rig';
 
 const taken_L = (run: Run): number => run.state.wall.taken_m3.reduce((sum, x) => sum + x, 0) * 1000;
 const takenBy_L = (run: Run, cause: (typeof WALL_CAUSES)[number]): number =>
   run.state.wall.taken_m3[WALL_CAUSES.indexOf(cause)]! * 1000;
 const widest_mm = (run: Run): number => Math.max(...run.state.hole.radius_m) * 2000;
-
-/** 4.4 m of one soil drilled and run clean, the flow still on, the stem not turning. */
-function drilled(kind: SoilKind, waterTable_m: number, dose_g: number): Run {
-  const run = createRun(rigScenario({ layers: oneSoil(kind), waterTable_m, rods: 3 }));
-  if (dose_g > 0) does(run, 'addAdditive', { additive: 'polymer', mass_g: dose_g, manner: 'sprinkled' });
-  steps(run, 1800);
-  does(run, 'setThrottle', { throttle_frac: 1 });
-  does(run, 'setTurning', { on: true });
-  does(run, 'setFeed', { feed_frac: 0.6 });
-  until(run, ({ state }) => state.hole.depth_m > 4.4, 7200);
-  does(run, 'setFeed', { feed_frac: 0 });
-  steps(run, 60);
-  does(run, 'setTurning', { on: false });
-  return run;
-}
 
 /** Everything out of the water and off the wall: the same hole in clean water. */
 function inCleanWater({ state }: Run): void {
@@ -35,7 +20,7 @@ function inCleanWater({ state }: Run): void {
 
 describe('fine sand with its water table 2 m down', () => {
   it('stands half an hour in soaked polymer when it is kept topped up', () => {
-    const run = drilled('fineSand', 2, 1100);
+    const run = drilledIn('fineSand', 2, 1100);
     const flowing_L = taken_L(run);
     does(run, 'setThrottle', { throttle_frac: 0 });
     for (let quarter = 0; quarter < 120; quarter++) {
@@ -48,7 +33,7 @@ describe('fine sand with its water table 2 m down', () => {
   });
 
   it('caves within minutes in still clean water let down to the table', () => {
-    const run = drilled('fineSand', 2, 1100);
+    const run = drilledIn('fineSand', 2, 1100);
     inCleanWater(run);
     does(run, 'setThrottle', { throttle_frac: 0 });
     steps(run, 240);
@@ -60,7 +45,7 @@ describe('fine sand with its water table 2 m down', () => {
 
 describe('a stem that is pulled', () => {
   const pulled = (speed_ms: number): { run: Run; swab_Pa: number } => {
-    const run = drilled('fineSand', 0.2, 0);
+    const run = drilledIn('fineSand', 0.2, 0);
     does(run, 'setThrottle', { throttle_frac: 0 });
     steps(run, 3);
     does(run, 'lift', { distance_m: 2, speed_ms });
@@ -170,7 +155,7 @@ describe('a stream along clean sand', () => {
   });
   it('drops its coarse grains where the hole has been washed wide', () => {
     const stones_m3 = (wide: boolean): number => {
-      const run = drilled('silt', 1, 0);
+      const run = drilledIn('silt', 1, 0);
       const { hole } = run.state;
       if (wide) for (let i = 4; i < 9; i++) hole.radius_m[i] = 0.09;
       steps(run, 60);

@@ -9,7 +9,7 @@ export const cutaway = {
   'cutaway.neighboursShort': 'wells: {top:1}–{bottom:1} m',
   'cutaway.waterTable': 'water in the ground',
   'cutaway.levelDown': 'fluid {level:1} m down',
-  'cutaway.levelDownShort': '{level:1} m',
+  'cutaway.levelDownShort': 'fluid {level:1} m',
   'cutaway.widening': 'hole drawn {n} × wider than true',
   'cutaway.wideningShort': 'hole {n} × wider',
   'cutaway.denser': 'grains drawn {n} × denser than true',
