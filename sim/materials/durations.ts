@@ -31,4 +31,12 @@ export const DURATION_s = {
   addWater_L: 2,
   topUp_L: 2,
   digOut_L: 4,
+  /** Glueing one casing joint, without the wait until it has set; sawing one slot; drawing a sleeve on, per metre of screen. */
+  joinCasing: 300,
+  sawSlot: 12,
+  drawCloth_m: 300,
+  /** Sounding the annulus with a rod; shovelling backfill, per litre; apron, drain and cap. */
+  sound: 60,
+  backfill_L: 2,
+  headWorks: 14400,
 } as const;

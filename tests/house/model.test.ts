@@ -92,8 +92,8 @@ function suffixOf(name = ''): string | undefined {
 function unitOf(name: string, path: string): string | undefined {
   const field = suffixOf(path.split('.').at(-1));
   const whole = suffixOf(name);
-  const [, per] = /Per(Kg|Hour|L)$/.exec(path) ?? [];
-  if (whole && per) return `${whole}/${{ Kg: 'kg', Hour: 'h', L: 'L' }[per]}`;
+  const [, per] = /Per(Kg|Hour|L|M)$/.exec(path) ?? [];
+  if (whole && per) return `${whole}/${{ Kg: 'kg', Hour: 'h', L: 'L', M: 'm' }[per]}`;
   return path !== '' && whole && field ? `${whole}/${field}` : (field ?? whole);
 }
 
