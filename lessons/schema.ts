@@ -64,9 +64,34 @@ const NOTICED = {
   sampleCaught: true,
   refused: true,
   drillingStopped: true,
+  siteChosen: true,
+  wellPlanned: true,
+  stemPulled: true,
+  casingJoined: true,
+  casingHung: true,
+  casingFloats: true,
+  casingLanded: true,
+  casingSnapped: true,
+  packPoured: true,
+  sounded: true,
+  sealPlaced: true,
+  sealSet: true,
+  wellClear: true,
+  dipped: true,
+  testDone: true,
+  recovered: true,
+  disinfected: true,
+  headWorksDone: true,
+  handedOver: true,
   taskDone: true,
   ended: true,
-} as const satisfies Record<Exclude<EventName, 'layerChanged' | 'sloughing' | 'wallFails' | 'holeClosed'>, true>;
+} as const satisfies Record<
+  Exclude<
+    EventName,
+    'layerChanged' | 'sloughing' | 'wallFails' | 'holeClosed' | 'packBridged' | 'wellClosed' | 'polymerBroken'
+  >,
+  true
+>;
 const NOTICED_EVENTS = Object.keys(NOTICED) as (keyof typeof NOTICED)[];
 
 export const VIEW_LEVELS = ['open', 'hole', 'blind'] as const;

@@ -2,7 +2,17 @@
 
 import { initialTransition, setup, transition, type AnyMachineSnapshot } from 'xstate';
 
-export type JobMode = 'siteSetup' | 'drilling' | 'pullingOut' | 'abandoned';
+export type JobMode =
+  | 'siteSetup'
+  | 'drilling'
+  | 'pullingOut'
+  | 'casing'
+  | 'packing'
+  | 'sealing'
+  | 'developing'
+  | 'testing'
+  | 'handedOver'
+  | 'abandoned';
 export type PumpMode = 'stopped' | 'priming' | 'running' | 'starved' | 'blocked';
 export type StemMode = 'hanging' | 'turning' | 'onBottom' | 'tight' | 'stuck' | 'out';
 export type HoleMode = 'standing' | 'sloughing' | 'closed';
@@ -22,6 +32,12 @@ export const MACHINE_EVENTS = [
   'firstTurn',
   'stopDrilling',
   'moveOn',
+  'casingBegins',
+  'packBegins',
+  'sealBegins',
+  'developBegins',
+  'testBegins',
+  'handOver',
   'giveUp',
   'primeBegins',
   'primeEnds',
@@ -57,6 +73,18 @@ const stemArrows = {
   stemStuck: 'stuck',
   stemOut: 'out',
 } as const;
+
+/** Once the casing is in, the crew may go back and forth between packing, sealing, washing and testing. */
+const jobArrows = {
+  packBegins: 'packing',
+  sealBegins: 'sealing',
+  developBegins: 'developing',
+  testBegins: 'testing',
+  handOver: 'handedOver',
+  moveOn: 'siteSetup',
+  giveUp: 'abandoned',
+} as const;
+const { packBegins, sealBegins, developBegins, testBegins, handOver, moveOn, giveUp } = jobArrows;
 const { stemHangs, stemTurns, stemOnBottom, stemTight, stemStuck, stemOut } = stemArrows;
 
 export const drillingMachine = setup({ types: { events: {} as { type: MachineEvent } } }).createMachine({
@@ -66,9 +94,15 @@ export const drillingMachine = setup({ types: { events: {} as { type: MachineEve
     job: {
       initial: 'siteSetup',
       states: {
-        siteSetup: { on: { firstTurn: 'drilling', stopDrilling: 'pullingOut', giveUp: 'abandoned' } },
-        drilling: { on: { moveOn: 'siteSetup', stopDrilling: 'pullingOut', giveUp: 'abandoned' } },
-        pullingOut: { on: { giveUp: 'abandoned' } },
+        siteSetup: { on: { firstTurn: 'drilling', stopDrilling: 'pullingOut', giveUp } },
+        drilling: { on: { moveOn, stopDrilling: 'pullingOut', giveUp } },
+        pullingOut: { on: { casingBegins: 'casing', moveOn, giveUp } },
+        casing: { on: { packBegins, sealBegins, developBegins, testBegins, handOver, moveOn, giveUp } },
+        packing: { on: { sealBegins, developBegins, testBegins, handOver, moveOn, giveUp } },
+        sealing: { on: { packBegins, developBegins, testBegins, handOver, moveOn, giveUp } },
+        developing: { on: { packBegins, sealBegins, testBegins, handOver, moveOn, giveUp } },
+        testing: { on: { packBegins, sealBegins, developBegins, handOver, moveOn, giveUp } },
+        handedOver: {},
         abandoned: {},
       },
     },

@@ -35,8 +35,9 @@ export const DURATION_s = {
   joinCasing: 300,
   sawSlot: 12,
   drawCloth_m: 300,
-  /** Sounding the annulus with a rod; shovelling backfill, per litre; apron, drain and cap. */
+  /** Sounding the annulus with a weighted line; dipping the level in the casing; shovelling backfill, per litre; apron, drain and cap. */
   sound: 60,
+  dipWell: 30,
   backfill_L: 2,
   headWorks: 14400,
 } as const;

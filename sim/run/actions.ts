@@ -1,7 +1,13 @@
 // Every action as data: its fields with limits, how many hands it takes, how long. The check of a payload reads this table, and so do the hands on the screen.
 
 import { ADDITIVE_NAMES } from '../materials/additives';
+import { CLOTH_NAMES } from '../materials/cloths';
+import { DRILLING_PUMP_NAMES } from '../materials/drillingPumps';
 import { DURATION_s } from '../materials/durations';
+import { PACK_NAMES } from '../materials/packs';
+import { CASING_NAMES } from '../materials/pipes';
+import { SEAL_NAMES } from '../materials/seals';
+import { WELL_PUMP_NAMES } from '../materials/wellPumps';
 import { KIND_WORDS, type ActionGroup, type ActionName } from './names';
 
 export type FieldSpec =
@@ -28,6 +34,8 @@ export interface ActionSpec {
 
 const number = (name: string, min: number, max: number): FieldSpec => ({ name, type: 'number', min, max });
 const whole = (name: string, min: number, max: number): FieldSpec => ({ name, type: 'number', min, max, whole: true });
+const ifGiven = (name: string, min: number, max: number): FieldSpec => ({ ...number(name, min, max), optional: true });
+const yesNo = (name: string): FieldSpec => ({ name, type: 'boolean' });
 const word = (name: string, words: readonly string[], optional = false): FieldSpec => ({
   name,
   type: 'word',
@@ -38,14 +46,38 @@ const text = (name: string, maxLength: number): FieldSpec => ({ name, type: 'tex
 
 export const COLOUR_WORDS = ['brown', 'grey', 'yellow', 'red', 'black', 'pale'] as const;
 export const FEEL_WORDS_OF_GROUND = ['gritty', 'smooth', 'sticky', 'loose'] as const;
-export const WAIT_WORDS = ['soaked', 'clear', 'taskDone', 'morning'] as const;
+export const WAIT_WORDS = ['soaked', 'clear', 'taskDone', 'morning', 'set', 'recovered'] as const;
+export const DEVELOP_WORDS = ['bail', 'surge', 'overPump', 'backWash'] as const;
+/** Fields of the driller's record that the crew fills in by hand; the rest is taken from the run. */
+export const RECORD_WORDS = [
+  'place',
+  'owner',
+  'driller',
+  'use',
+  'ground',
+  'water',
+  'casing',
+  'pack',
+  'seal',
+  'development',
+  'test',
+  'disinfection',
+  'remarks',
+] as const;
 
 export const ACTION_SPECS: Readonly<Record<ActionName, ActionSpec>> = {
+  chooseSite: { group: 'well', hands: 0, time_s: 0, fields: [text('spot', 10)] },
   setOut: {
     group: 'pit',
     hands: 2,
     time_s: 0,
-    fields: [number('settling_m3', 0.2, 1.5), number('suction_m3', 0.2, 1.5), number('channel_m', 0.5, 4)],
+    fields: [
+      number('settling_m3', 0.2, 1.5),
+      number('suction_m3', 0.2, 1.5),
+      number('channel_m', 0.5, 4),
+      ifGiven('bit_mm', 75, 150),
+      word('pump', DRILLING_PUMP_NAMES, true),
+    ],
   },
   fillPit: { group: 'pit', hands: 1, time_s: 0, fields: [number('water_L', 10, 2000)] },
   prime: { group: 'pump', hands: 1, time_s: 0, fields: [] },
@@ -102,12 +134,104 @@ export const ACTION_SPECS: Readonly<Record<ActionName, ActionSpec>> = {
     hands: 0,
     time_s: 0,
     fields: [
-      { name: 'time_s', type: 'number', min: 1, max: 14400, whole: true, optional: true },
+      { name: 'time_s', type: 'number', min: 1, max: 259200, whole: true, optional: true },
       word('until', WAIT_WORDS, true),
-      { name: 'cap_s', type: 'number', min: 1, max: 14400, whole: true, optional: true },
+      { name: 'cap_s', type: 'number', min: 1, max: 259200, whole: true, optional: true },
     ],
   },
   stopDrilling: { group: 'well', hands: 0, time_s: 0, fields: [] },
+  planWell: {
+    group: 'well',
+    hands: 0,
+    time_s: 0,
+    fields: [
+      word('casing', CASING_NAMES),
+      number('screenFrom_m', 0, 100),
+      number('screenTo_m', 0, 100),
+      number('sump_m', 0, 10),
+      number('slotWidth_mm', 0, 10),
+      whole('slotRows', 0, 12),
+      number('slotArc_mm', 0, 350),
+      number('slotSpacing_mm', 2, 500),
+      word('cloth', ['none', ...CLOTH_NAMES]),
+      yesNo('cap'),
+      whole('centralisers', 0, 30),
+      word('pack', ['none', ...PACK_NAMES]),
+      number('packTop_m', 0, 100),
+      word('seal', ['none', ...SEAL_NAMES]),
+      number('sealFrom_m', 0, 100),
+      number('sealTo_m', 0, 100),
+      number('stickUp_m', 0, 2),
+    ],
+  },
+  pullOut: { group: 'well', hands: 2, time_s: 0, fields: [number('speed_ms', 0.02, 0.5), yesNo('topUp')] },
+  joinCasing: { group: 'well', hands: 1, time_s: 0, fields: [] },
+  runCasing: { group: 'well', hands: 2, time_s: 0, fields: [yesNo('fill'), number('speed_ms', 0.02, 0.5)] },
+  workCasing: { group: 'well', hands: 2, time_s: 0, fields: [whole('time_s', 10, 600)] },
+  pourPack: {
+    group: 'well',
+    hands: 1,
+    time_s: 0,
+    fields: [word('pack', PACK_NAMES), number('volume_L', 1, 500), number('rate_Lmin', 0.5, 60)],
+  },
+  sound: { group: 'well', hands: 1, time_s: DURATION_s.sound, fields: [] },
+  placeSeal: {
+    group: 'well',
+    hands: 1,
+    time_s: 0,
+    fields: [word('seal', SEAL_NAMES), number('volume_L', 1, 500), number('rate_Lmin', 0.5, 60)],
+  },
+  backfill: {
+    group: 'well',
+    hands: 1,
+    time_s: 0,
+    fields: [word('material', [...SEAL_NAMES, ...PACK_NAMES]), number('volume_L', 1, 1000)],
+  },
+  develop: {
+    group: 'well',
+    hands: 2,
+    time_s: 0,
+    fields: [
+      word('method', DEVELOP_WORDS),
+      whole('time_s', 60, 14400),
+      ifGiven('strokes_min', 1, 60),
+      ifGiven('rate_Lmin', 1, 120),
+    ],
+  },
+  breakPolymer: {
+    group: 'well',
+    hands: 1,
+    time_s: 0,
+    fields: [number('dose_mgL', 10, 5000), whole('contact_s', 0, 172800)],
+  },
+  dipWell: { group: 'well', hands: 1, time_s: DURATION_s.dipWell, fields: [] },
+  yieldTest: {
+    group: 'well',
+    hands: 1,
+    time_s: 0,
+    fields: [
+      word('lift', WELL_PUMP_NAMES),
+      number('rate1_Lmin', 1, 120),
+      ifGiven('rate2_Lmin', 1, 120),
+      ifGiven('rate3_Lmin', 1, 120),
+      whole('step_s', 60, 86400),
+      whole('recovery_s', 0, 86400),
+    ],
+  },
+  disinfect: {
+    group: 'well',
+    hands: 1,
+    time_s: 0,
+    fields: [number('dose_mgL', 1, 1000), whole('contact_s', 0, 172800)],
+  },
+  headWorks: {
+    group: 'well',
+    hands: 2,
+    time_s: DURATION_s.headWorks,
+    fields: [number('apron_m', 0, 4), number('drain_m', 0, 20), yesNo('cap'), word('lift', WELL_PUMP_NAMES)],
+  },
+  record: { group: 'well', hands: 0, time_s: 0, fields: [word('field', RECORD_WORDS), text('text', 300)] },
+  handOver: { group: 'well', hands: 0, time_s: 0, fields: [] },
   abandon: { group: 'well', hands: 0, time_s: 0, fields: [{ name: 'move', type: 'boolean', optional: true }] },
   readCaution: { group: 'book', hands: 0, time_s: 0, fields: [text('caution', 60)] },
   useHint: { group: 'book', hands: 0, time_s: 0, fields: [text('hint', 60), whole('level', 1, 3)] },

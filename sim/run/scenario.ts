@@ -1,7 +1,13 @@
 // What a run starts from: the ground, the kit, the stocks on hand. Plain data; a lesson makes it, a run file carries it.
 
 import type { Ground } from '../ground/ground';
+import type { ClothName } from '../materials/cloths';
+import type { DrillingPumpName } from '../materials/drillingPumps';
 import type { Kit } from '../materials/kit';
+import type { PackName } from '../materials/packs';
+import type { CasingName } from '../materials/pipes';
+import type { SealName } from '../materials/seals';
+import type { WellPumpName } from '../materials/wellPumps';
 
 export interface Opening {
   /** Rods already screwed on and hung over the mouth; at least 1. */
@@ -52,6 +58,21 @@ export interface WorkingDay {
   readonly from_h?: number;
 }
 
+/** What there is to make a well of; everything is bought as it is used. */
+export interface WellKit {
+  /** What is offered, by id; the plan names one of each. */
+  readonly casings: readonly CasingName[];
+  readonly cloths: readonly ClothName[];
+  readonly packs: readonly PackName[];
+  readonly seals: readonly SealName[];
+  readonly lifts: readonly WellPumpName[];
+  /** Bits and drilling pumps to choose from when setting out, by width in millimetres and by id. */
+  readonly bits_mm: readonly number[];
+  readonly pumps: readonly DrillingPumpName[];
+  /** People who will drink from the well. */
+  readonly people: number;
+}
+
 export interface Scenario {
   readonly id: string;
   readonly version: number;
@@ -67,4 +88,6 @@ export interface Scenario {
   readonly day?: WorkingDay;
   readonly kit: Kit;
   readonly opening: Opening;
+  /** The job goes on from the hole to the well; left out: it ends when drilling is stopped. */
+  readonly well?: WellKit;
 }

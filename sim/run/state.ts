@@ -68,7 +68,7 @@ export interface Task {
 }
 
 export interface Wait {
-  until: 'time' | 'soaked' | 'clear' | 'taskDone' | 'morning';
+  until: 'time' | 'soaked' | 'clear' | 'taskDone' | 'morning' | 'set' | 'recovered';
   endTick: number;
 }
 

@@ -8,6 +8,7 @@ import { groundsLeft } from '../ground';
 import { beginNewHole } from '../newHole';
 import type { KindWord, RefusalKey } from '../names';
 import type { Run } from '../run';
+import type { Wait } from '../state';
 import { tell } from '../tell';
 import { send } from '../modes';
 import type { ColourWord } from '../names';
@@ -69,7 +70,7 @@ export const bookDeeds: Deeds = {
       payload.until === 'morning' && !darkAt(run.scenario, run.state.tick) ? 'notDark' : null,
     begin: (run, payload) => {
       const { tick } = run.state;
-      const until = payload.until as 'soaked' | 'clear' | 'taskDone' | 'morning' | undefined;
+      const until = payload.until as Exclude<Wait['until'], 'time'> | undefined;
       const most_s = until === 'morning' ? NIGHT_CAP_s : WAIT_CAP_s;
       const length_s = until ? ((payload.cap_s as number | undefined) ?? most_s) : (payload.time_s as number);
       run.state.wait = { until: until ?? 'time', endTick: tick + length_s };
