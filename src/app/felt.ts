@@ -21,6 +21,9 @@ export const DANGERS: readonly EventName[] = [
   'returnsLost',
   'buried',
   'driveHot',
+  'casingHung',
+  'casingFloats',
+  'casingSnapped',
 ];
 
 export function isDanger(name: EventName): boolean {

@@ -19,6 +19,7 @@ addMessages(laterMessages);
 
 /** Acts that are done at once: no crew is seen busy with them. */
 const AT_ONCE: readonly ActionName[] = [
+  'chooseSite',
   'setThrottle',
   'setTurning',
   'setFeed',
@@ -27,6 +28,9 @@ const AT_ONCE: readonly ActionName[] = [
   'logLayer',
   'waitFor',
   'stopDrilling',
+  'planWell',
+  'record',
+  'handOver',
   'readCaution',
   'useHint',
   'goBack',
