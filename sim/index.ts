@@ -49,6 +49,11 @@ export {
   type TorqueFeel,
   type TraySample,
 } from './run/senses';
+export type { JarLook, TestReading, WellWater } from './run/wellSenses';
+export { LONGEST_d, type LiftVerdict, type Verdict, type YieldLimit } from './well/verdict';
+export type { TestRow, TestStop, WellTest } from './well/wellTest';
+export type { Disinfection, HeadWorks, Jar, WellState } from './well/wellState';
+export type { ScreenRing } from './well/ring';
 export { drillingMachine, MACHINE_EVENTS, type MachineEvent, type MachineValue } from './machine/machine';
 export { CAUSES, type Cause } from './hole/wall/failures';
 export { bedHeight_m, buried_m, fluidLevel_m, type HoleState } from './hole/hole';

@@ -99,6 +99,7 @@ export function openingState(scenario: Scenario): RunState {
       toldAgain_tick: new Float64Array(CAUSES.length),
     },
     pit: openingPit(kit, opening),
+    well: null,
     tasks: [],
     wait: null,
     stocks: {

@@ -4,6 +4,7 @@ import type { HoleState } from '../hole/hole';
 import type { StemFill } from '../hole/stemFill';
 import type { PitState } from '../pit/pit';
 import type { MachineValue } from '../machine/machine';
+import type { WellState } from '../well/wellState';
 import type { ActionName, ColourWord, EventName, FeelWord, KindWord, RefusalKey } from './names';
 
 export interface StemState {
@@ -193,6 +194,8 @@ export interface RunState {
   site: SiteState;
   wall: WallTally;
   pit: PitState;
+  /** The finished well; null until the casing is set. */
+  well: WellState | null;
   tasks: Task[];
   wait: Wait | null;
   stocks: Stocks;
