@@ -49,7 +49,7 @@ export {
   type TorqueFeel,
   type TraySample,
 } from './run/senses';
-export type { JarLook, TestReading, WellWater } from './run/wellSenses';
+export type { JarLook, TestReading, WellWater } from './run/wellWater';
 export { LONGEST_d, type LiftVerdict, type Verdict, type YieldLimit } from './well/verdict';
 export type { TestRow, TestStop, WellTest } from './well/wellTest';
 export type { Disinfection, HeadWorks, Jar, WellState } from './well/wellState';
