@@ -7,9 +7,11 @@ export {
   ACTION_SPECS,
   COLOUR_WORDS,
   FEEL_WORDS_OF_GROUND,
+  RECORD_FIELDS,
   WAIT_WORDS,
   type ActionSpec,
   type FieldSpec,
+  type RecordField,
 } from './run/actions';
 export { malformedIn, type FieldProblem, type Malformed, type Payload } from './run/check';
 export type { LogEntry } from './run/log';

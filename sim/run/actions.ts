@@ -48,22 +48,28 @@ export const COLOUR_WORDS = ['brown', 'grey', 'yellow', 'red', 'black', 'pale'] 
 export const FEEL_WORDS_OF_GROUND = ['gritty', 'smooth', 'sticky', 'loose'] as const;
 export const WAIT_WORDS = ['soaked', 'clear', 'taskDone', 'morning', 'set', 'recovered'] as const;
 export const DEVELOP_WORDS = ['bail', 'surge', 'overPump', 'backWash'] as const;
-/** Fields of the driller's record that the crew fills in by hand; the rest is taken from the run. */
-export const RECORD_WORDS = [
+/**
+ * Fields of the driller's record that the crew fills in by hand; the rest is taken from what it logged, named, poured and read.
+ * Laid out from the standard sets: name, place, owner, driller, elevation (state record surveys; Guam completion report),
+ * water strikes and losses of flush (ASTM D5434, BS 5930, ISO 22475-1), drill feel and collapse (jetting), remarks.
+ */
+export const RECORD_FIELDS = [
+  'well',
   'place',
+  'coordinates',
+  'datum',
   'owner',
   'driller',
   'use',
-  'ground',
-  'water',
-  'casing',
-  'pack',
-  'seal',
-  'development',
-  'test',
-  'disinfection',
+  'permit',
+  'siting',
+  'waterMet',
+  'drilling',
+  'waterLook',
+  'laboratory',
   'remarks',
 ] as const;
+export type RecordField = (typeof RECORD_FIELDS)[number];
 
 export const ACTION_SPECS: Readonly<Record<ActionName, ActionSpec>> = {
   chooseSite: { group: 'well', hands: 0, time_s: 0, fields: [text('spot', 10)] },
@@ -230,7 +236,7 @@ export const ACTION_SPECS: Readonly<Record<ActionName, ActionSpec>> = {
     time_s: DURATION_s.headWorks,
     fields: [number('apron_m', 0, 4), number('drain_m', 0, 20), yesNo('cap'), word('lift', WELL_PUMP_NAMES)],
   },
-  record: { group: 'well', hands: 0, time_s: 0, fields: [word('field', RECORD_WORDS), text('text', 300)] },
+  record: { group: 'well', hands: 0, time_s: 0, fields: [word('field', RECORD_FIELDS), text('text', 160)] },
   handOver: { group: 'well', hands: 0, time_s: 0, fields: [] },
   abandon: { group: 'well', hands: 0, time_s: 0, fields: [{ name: 'move', type: 'boolean', optional: true }] },
   readCaution: { group: 'book', hands: 0, time_s: 0, fields: [text('caution', 60)] },

@@ -5,6 +5,7 @@ import type { StemFill } from '../hole/stemFill';
 import type { PitState } from '../pit/pit';
 import type { MachineValue } from '../machine/machine';
 import type { WellState } from '../well/wellState';
+import type { RecordField } from './actions';
 import type { ActionName, ColourWord, EventName, FeelWord, KindWord, RefusalKey } from './names';
 
 export interface StemState {
@@ -210,6 +211,8 @@ export interface RunState {
   samples: Sample[];
   notes: { tick: number; text: string }[];
   ownLog: OwnLayer[];
+  /** What the crew has written into the driller's record. Left out until the first field is written. */
+  recordFields?: Partial<Record<RecordField, string>>;
   cautions: string[];
   hints: { hint: string; level: number; tick: number }[];
   wentBack: number;

@@ -1,6 +1,6 @@
 // Acts of the notebook and the tray that take no hands of the crew: naming, logging, noting, waiting, reading cautions and hints.
 
-import { ACTION_SPECS } from '../actions';
+import { ACTION_SPECS, type RecordField } from '../actions';
 import { DURATION_s } from '../../materials/durations';
 import { darkAt } from '../daylight';
 import { flowing } from '../flowing';
@@ -65,6 +65,14 @@ export const bookDeeds: Deeds = {
       run.state.ownLog = kept.sort((a, b) => a.from_m - b.from_m);
     },
   },
+  record: {
+    begin: (run, payload) => {
+      // Writing a field anew replaces what stood there; an empty text rubs it out.
+      const { [payload.field as RecordField]: _before, ...others } = run.state.recordFields ?? {};
+      const text = (payload.text as string).trim();
+      run.state.recordFields = text === '' ? others : { ...others, [payload.field as RecordField]: text };
+    },
+  },
   waitFor: {
     refusal: (run, payload) =>
       payload.until === 'morning' && !darkAt(run.scenario, run.state.tick) ? 'notDark' : null,
@@ -118,8 +126,8 @@ export const bookDeeds: Deeds = {
   },
 };
 
-/** Acts of the notebook stay possible when the drilling is over. */
+/** Acts of the notebook, and the driller's record, stay possible when the drilling is over. */
 export function isBookAct(action: keyof typeof ACTION_SPECS): boolean {
   const { group } = ACTION_SPECS[action];
-  return group === 'book' || action === 'nameSample';
+  return group === 'book' || action === 'nameSample' || action === 'record';
 }
