@@ -30,7 +30,7 @@ export function slopePerTenfold(x: Float64Array, y_m: Float64Array, count: numbe
 /**
  * Transmissivity of the straight line, m2/s: T = 2.303 Q/(4 pi ds), ds m the fall in a tenfold of time, or the rise in a tenfold of t/t'
  * in a recovery. Good to 2 % where u is under .05. ds above 0. Source: Cooper & Jacob 1946; Theis 1935 for the recovery (from memory).
- * Worked value: 2500 m3/d, .40 m -> .013240 m2/s (1143.9 m2/d).
+ * Worked value: 2500 m3/d, .40 m -> .013255 m2/s (1145.2 m2/d).
  */
 export const straightLineT_m2s = (flow_m3s: number, perTenfold_m: number): number =>
   (LN_10 * flow_m3s) / (4 * Math.PI * perTenfold_m);
