@@ -1,6 +1,5 @@
 // Water from a latrine on its way to the screen: how long it is under way, and whether germs outlive it.
-
-const DAY_s = 86400;
+import { DAY_s } from '../numeric/units';
 
 /** Days under ground below which the risk is significant, and above which it is very low (ARGOSS 2001, BGS CR/01/142, from memory). */
 export const RISK_DAYS = [25, 50] as const;

@@ -1,12 +1,12 @@
 // How far a finished well draws down at a rate, and the largest rate that its water bears.
 import { exp } from '../numeric/functions';
 import { solveBracketed } from '../numeric/root';
+import { DAY_s } from '../numeric/units';
 import { theisU } from './theis';
 import { freeDrawdown_m } from './thinAquifer';
 import { wellFunction } from './wellFunction';
 import { wellLoss_m } from './wellLoss';
 
-const DAY_s = 86400;
 /** The search ends within this share of the answer. */
 const CLOSE_ENOUGH = 1e-9;
 
