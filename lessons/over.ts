@@ -1,14 +1,13 @@
 // When a run of a lesson is over, and how it ended.
 
-import type { Run } from '$sim';
+import { jobOver, type Run } from '$sim';
 import { isScored } from './practices/index';
 import type { Lesson } from './schema';
 import type { Said } from './words/index';
 
-/** Drilling was stopped, the hole given up, or the day is over. */
+/** The job is done, the hole given up, or the day is over. */
 export function isOver(run: Run, lesson: Lesson): boolean {
-  const { job } = run.state.machine;
-  return job === 'pullingOut' || job === 'abandoned' || run.state.tick >= lesson.end.cap_s;
+  return jobOver(run) || run.state.tick >= lesson.end.cap_s;
 }
 
 export function outcomeOf(run: Run, lesson: Lesson): Said {

@@ -56,6 +56,13 @@ export { LONGEST_d, type LiftVerdict, type Verdict, type YieldLimit } from './we
 export type { TestRow, TestStop, WellTest } from './well/wellTest';
 export type { Disinfection, HeadWorks, Jar, WellState } from './well/wellState';
 export type { ScreenRing } from './well/ring';
+export type { CasingSenses, WellSenses } from './run/wellSenses';
+export { jobOver } from './run/jobOver';
+export type { CompletionState, PlacedSeal } from './completion/completion';
+export type { AnnulusState } from './completion/annulus';
+export type { CasingLook, CasingState } from './completion/casing';
+export { FILL_NAMES, GROUND_FILL, type FillName } from './completion/fills';
+export { casingLength_m, shoe_m, type WellPlan } from './completion/plan';
 export { drillingMachine, MACHINE_EVENTS, type MachineEvent, type MachineValue } from './machine/machine';
 export { CAUSES, type Cause } from './hole/wall/failures';
 export { bedHeight_m, buried_m, fluidLevel_m, type HoleState } from './hole/hole';

@@ -6,6 +6,7 @@ import { handsFree } from './hands';
 import { darkAt } from './daylight';
 import { deedOf } from './deeds/all';
 import { isBookAct } from './deeds/book';
+import { jobOver } from './jobOver';
 import type { ActionName, RefusalKey } from './names';
 import type { Run } from './run';
 import { beginTask } from './tasks';
@@ -16,10 +17,10 @@ export type ActResult =
 
 const DONE: ActResult = { kind: 'done' };
 
-/** When the drilling is over the book stays open; a hole that is not finished can still be given up. */
+/** When the job is over the book stays open; a hole that is not finished can still be given up. */
 function overFor(run: Run, action: ActionName): boolean {
   const { job } = run.state.machine;
-  if (job !== 'pullingOut' && job !== 'abandoned') return false;
+  if (!jobOver(run)) return false;
   if (job === 'pullingOut' && action === 'abandon') return false;
   return !isBookAct(action);
 }

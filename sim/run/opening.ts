@@ -1,5 +1,6 @@
 // What a run, and each new hole in it, begins with: the stem hung in a starter hole, the pit, the stocks.
 
+import { createCompletion } from '../completion/completion';
 import { createHole, type HoleState } from '../hole/hole';
 import { createStemFill, type StemFill } from '../hole/stemFill';
 import { CAUSES } from '../hole/wall/failures';
@@ -132,6 +133,7 @@ export function openingState(scenario: Scenario): RunState {
     feel: null,
     funnel: null,
     stick: null,
+    completion: createCompletion(),
     caught: { solids_m3: new Float64Array(CLASS_COUNT), moment_m4: new Float64Array(CLASS_COUNT) },
     samples: [],
     notes: [],

@@ -13,6 +13,7 @@ import {
   type RefusalKey,
 } from './names';
 import { lightLeft_s } from './daylight';
+import { jobOver } from './jobOver';
 import { groundOf } from './ground';
 import { blur } from './noise';
 import type { Run } from './run';
@@ -20,6 +21,7 @@ import type { RunState, Sample } from './state';
 import { dragShareNow, onBottom } from './stem';
 import { levelBelowRim_m } from '../pit/level';
 import { heapShare } from './pitSigns';
+import { wellSensesOf, type WellSenses } from './wellSenses';
 
 export type Amount = 'none' | 'few' | 'some' | 'many';
 export type StemSound = 'still' | 'quiet' | 'hiss' | 'grind' | 'knock' | 'sticky';
@@ -102,6 +104,8 @@ export interface Senses {
   readonly hole: number;
   readonly waiting: { readonly until: string; readonly left_s: number } | null;
   readonly lastRefusal: { readonly action: ActionName; readonly reason: RefusalKey; readonly tick: number } | null;
+  /** The well under way; null where the job ends with the hole. */
+  readonly well: WellSenses | null;
   /** What a crew could notice in the last second. */
   readonly felt: readonly EventName[];
 }
@@ -212,10 +216,9 @@ export function sensesOf(run: Run): Senses {
   const { state, scenario } = run;
   const { stem, noise, signs, stocks } = state;
   const running = state.machine.returns !== 'none';
-  const job = state.machine.job;
   return {
     time_s: state.tick,
-    ended: job === 'pullingOut' || job === 'abandoned',
+    ended: jobOver(run),
     returns: {
       running,
       share_frac: running ? between(0, roundTo(signs.returns_frac * blur(noise, 'returns'), 0.05), 1) : 0,
@@ -263,6 +266,7 @@ export function sensesOf(run: Run): Senses {
     hole: state.holeNumber,
     waiting: state.wait && { until: state.wait.until, left_s: Math.max(0, state.wait.endTick - state.tick) },
     lastRefusal: state.lastRefusal,
+    well: wellSensesOf(run),
     felt: state.recent.filter((event) => !HIDDEN_EVENTS.includes(event.name)).map((event) => event.name),
   };
 }

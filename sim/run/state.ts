@@ -1,5 +1,6 @@
 // The whole state of a run: plain numbers, words and typed arrays, nothing else. Whatever can change what happens next is in here and enters the hash.
 
+import type { CompletionState } from '../completion/completion';
 import type { HoleState } from '../hole/hole';
 import type { StemFill } from '../hole/stemFill';
 import type { PitState } from '../pit/pit';
@@ -206,6 +207,8 @@ export interface RunState {
   feel: { word: FeelWord; tick: number } | null;
   funnel: { seconds_s: number; tick: number } | null;
   stick: { level_m: number; tick: number } | null;
+  /** Plan, casing and what stands round it; as at the start where the job ends with the hole. */
+  completion: CompletionState;
   /** What the hand has caught so far of a sample under way. */
   caught: { solids_m3: Float64Array; moment_m4: Float64Array };
   samples: Sample[];

@@ -5,11 +5,20 @@ import { bookDeeds } from './book';
 import type { Deed, Deeds } from './deed';
 import { fluidDeeds } from './fluid';
 import { pitDeeds } from './pit';
+import { planDeeds } from './plan';
 import { pumpDeeds } from './pump';
 import { stemDeeds } from './stem';
 import { trayDeeds } from './tray';
 
-const DEEDS: Deeds = { ...stemDeeds, ...pumpDeeds, ...pitDeeds, ...fluidDeeds, ...trayDeeds, ...bookDeeds };
+const DEEDS: Deeds = {
+  ...stemDeeds,
+  ...pumpDeeds,
+  ...pitDeeds,
+  ...fluidDeeds,
+  ...trayDeeds,
+  ...bookDeeds,
+  ...planDeeds,
+};
 const NOTHING: Deed = {};
 
 export function deedOf(action: ActionName): Deed {

@@ -4,6 +4,7 @@ import { ACTION_SPECS, type RecordField } from '../actions';
 import { DURATION_s } from '../../materials/durations';
 import { darkAt } from '../daylight';
 import { flowing } from '../flowing';
+import { jobOver } from '../jobOver';
 import { groundsLeft } from '../ground';
 import { beginNewHole } from '../newHole';
 import type { KindWord, RefusalKey } from '../names';
@@ -24,7 +25,7 @@ const lostRods = ({ state }: Run): number => (state.machine.stem === 'stuck' ? s
 
 function moveRefusal(run: Run): RefusalKey | null {
   const { state, scenario } = run;
-  if (state.machine.job === 'pullingOut') return 'ended';
+  if (jobOver(run)) return 'ended';
   if (groundsLeft(run) < 1) return 'noMoreGround';
   if (state.rodsInAll - lostRods(run) < scenario.opening.rods) return 'noMoreRods';
   if (state.stem.turning) return 'turningOn';

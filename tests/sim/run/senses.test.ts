@@ -19,6 +19,7 @@ import { playOn, playRandom } from '../random/crew';
 import { randomJob } from '../random/jobs';
 import { fieldsOf, type Field, type Plain } from './fields';
 import { GROUND_HIDDEN, HEARD_AT_THE_BIT, HIDDEN, OWN, SENSED } from './sensed';
+import { WELL_HIDDEN, WELL_SENSED } from './sensedWell';
 
 const JOBS = 16;
 const TICKS = 1200;
@@ -87,7 +88,7 @@ function otherValue(field: Field, by: number, run: Run): Plain {
 describe('the lists', () => {
   it('judge every field of the state once, and no other', () => {
     const found = new Set(moments.flatMap(({ byKind }) => [...byKind.keys()]));
-    const judged = [...SENSED, ...OWN, ...HIDDEN];
+    const judged = [...SENSED, ...OWN, ...HIDDEN, ...WELL_SENSED, ...WELL_HIDDEN];
     expect(new Set(judged).size).toBe(judged.length);
     expect([...found].filter((kind) => !judged.includes(kind)).sort()).toEqual([]);
     // A name that is no longer in any state is left over from an old one.

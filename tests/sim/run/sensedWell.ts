@@ -1,0 +1,20 @@
+// The same for the fields of the well under way: only a job that goes on to a well has senses of them.
+
+/** Seen, felt, read off the tally, or known because the crew did it. */
+export const WELL_SENSED: readonly string[] = [
+  'completion.casing.joined',
+  'completion.casing.length_m',
+  'completion.casing.look',
+  'completion.casing.shoe_m',
+  'completion.casing.snapped',
+];
+
+/** Senses must not depend on them. */
+export const WELL_HIDDEN: readonly string[] = [
+  'completion.casing.filling',
+  'completion.casing.glued_tick',
+  'completion.casing.inside_m',
+  'completion.casing.joint_frac',
+  'completion.casing.motion_m',
+  'completion.casing.motion_ms',
+];
