@@ -16,7 +16,7 @@ export {
 export { malformedIn, type FieldProblem, type Malformed, type Payload } from './run/check';
 export type { LogEntry } from './run/log';
 export { act, canAct, type ActResult } from './run/act';
-export type { Opening, Scenario, Shower, Weather, WorkingDay } from './run/scenario';
+export type { Opening, Scenario, Shower, Weather, WellKit, WorkingDay } from './run/scenario';
 export { groundAt, groundOf } from './run/ground';
 export type { OwnLayer, RunState, Sample, StemState, Task, Wait } from './run/state';
 export { createRun, type Run } from './run/run';

@@ -23,7 +23,7 @@ import { TICK_s } from './work';
 
 function lineFluidInto(run: Run, out: LineFluid, reading: StemReading): void {
   const { rheology } = run.work;
-  rheologyOf(rheology, reading, run.scenario.kit.temperature_C);
+  rheologyOf(rheology, reading, run.kit.temperature_C);
   out.density_kgm3 = reading.density_kgm3;
   out.K_Pasn = rheology.K_Pasn;
   out.n_ratio = rheology.n_ratio;
@@ -31,9 +31,9 @@ function lineFluidInto(run: Run, out: LineFluid, reading: StemReading): void {
 
 /** Reads the fluid in pit, stem and hole and solves the flow for this second. */
 export function solveCirculation(run: Run): void {
-  const { state, work, scenario } = run;
+  const { state, work } = run;
   const { pump, stem, hole, fill, pit } = state;
-  readHole(hole, stem.bit_m, scenario.kit.rodOutside_m, scenario.kit.temperature_C, work.hole);
+  readHole(hole, stem.bit_m, run.kit.rodOutside_m, run.kit.temperature_C, work.hole);
   if (pump.throttle_frac <= 0 || !pump.primed) {
     pump.flow_m3s = 0;
     pump.gulping = false;
@@ -56,7 +56,7 @@ export function solveCirculation(run: Run): void {
   input.pitLevel_m = levelBelowRim_m(pit.suction);
   input.mouthLevel_m = fluidLevel_m(hole, stemPlace(run));
   input.blockage_frac = pit.blockage_frac;
-  const whirled_frac = airDrawn_frac(pit, pump.flow_m3s, scenario.kit.nominalFlow_m3s);
+  const whirled_frac = airDrawn_frac(pit, pump.flow_m3s, run.kit.nominalFlow_m3s);
   const air_frac = whirled_frac + (pump.sealBurnt ? SEAL_LEAK_frac : 0);
   input.headLeft_ratio = headLeft_ratio(pump.worn_frac, air_frac);
   pump.flow_m3s = solveFlow(input, pump.flow_m3s, work.flowResult);
@@ -82,7 +82,7 @@ export function pumpDown(run: Run): void {
     losePrime(run);
     if (drawn_m3 <= 0) return;
   }
-  blockStrainer(state.pit, state.pump.flow_m3s, run.scenario.kit.strainerArea_m2, TICK_s);
+  blockStrainer(state.pit, state.pump.flow_m3s, run.kit.strainerArea_m2, TICK_s);
   pushThroughStem(state.fill, work.drawn, work.atBit);
   // Grains that went round through the pit count as cut where they enter again: their first origin is lost.
   for (let k = 0; k < CLASS_COUNT; k++) work.atBit.moment_m4[k] = work.atBit.solids_m3[k] * state.stem.bit_m;
@@ -107,6 +107,6 @@ export function comeUp(run: Run): void {
   state.wall.came_m3 += work.hole.came.water_m3;
   catchShare(run);
   pourInto(state.pit.settling, work.mouth);
-  settlePit(state.pit, work.pit, run.scenario.kit.temperature_C, TICK_s);
+  settlePit(state.pit, work.pit, run.kit.temperature_C, TICK_s);
   levelOut(state.pit, work.pit);
 }

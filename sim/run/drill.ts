@@ -39,7 +39,7 @@ function watchRefusal(run: Run, refused: boolean): void {
 /** The motor warms with what it gives; too hot, it trips and must cool. */
 function heatDrive(run: Run): void {
   const { stem } = run.state;
-  const { kit } = run.scenario;
+  const { kit } = run;
   const heat_W = stem.turning ? driveHeat_W(kit.drivePower_W, stem.torque_Nm / kit.stallTorque_Nm) : 0;
   stem.drive_C = driveAfter_C(stem.drive_C, kit.temperature_C, heat_W, stem.turning && !stem.stalled, TICK_s);
   if (!stem.driveTripped && stem.drive_C >= DRIVE_HOT_C) {
@@ -65,9 +65,8 @@ function meetLayer(run: Run): void {
 
 /** Drills when the bit stands on the bottom, turns and is fed. Returns what came in from the ground in work.cut. */
 export function drill(run: Run): void {
-  const { state, work, scenario } = run;
+  const { state, work, kit } = run;
   const { stem, hole } = state;
-  const { kit } = scenario;
   const ground = groundOf(run);
   emptyParcel(work.cut);
   const length_m = stemLength_m(run);

@@ -6,5 +6,5 @@ export function handsFree(run: Run): number {
   const { stem, tasks } = run.state;
   let busy = (stem.turning ? 1 : 0) + (stem.feed_frac > 0 ? 1 : 0);
   for (const task of tasks) busy += task.hands;
-  return Math.max(0, run.scenario.kit.crew - busy);
+  return Math.max(0, run.kit.crew - busy);
 }

@@ -4,9 +4,11 @@ import { createParcel } from '../hole/parcel';
 import { SUBSTANCE_COUNT } from '../fluid/substances';
 import { CLASS_COUNT } from '../materials/sizes';
 import { countOut } from './boundary';
+import { kitInForce } from './gear';
 import { send } from './modes';
 import { openingFill, openingStem, starterHole } from './opening';
 import type { Run } from './run';
+import type { Gear } from './state';
 import { tell } from './tell';
 import { createWork } from './work';
 
@@ -28,21 +30,38 @@ function leaveBehind(run: Run): void {
   countOut(boundary, left);
 }
 
-/** Ends the old hole and begins the next one: rods lost with it, fluid and grains left in it, the pit as it is. */
-export function beginNewHole(run: Run, rodsLost: number): void {
+/** Hole and stem as they are before the first turn, for the kit in force. */
+function openGround(run: Run): void {
   const { state, scenario } = run;
   leaveBehind(run);
+  state.hole = starterHole(scenario, run.kit);
+  state.fill = openingFill(scenario, run.kit);
+  run.work = createWork(scenario, run.kit, state.hole, state.holeNumber);
+}
+
+/** Takes the gear chosen when setting out. The starter hole is dug as wide as the bit; one that the bit has begun to deepen keeps its bit. */
+export function takeGear(run: Run, { bit_m, pump }: Gear): void {
+  const { state, scenario } = run;
+  const fits = bit_m !== state.gear.bit_m && state.hole.depth_m <= scenario.opening.starter_m;
+  state.gear = { bit_m: fits ? bit_m : state.gear.bit_m, pump: pump === '' ? state.gear.pump : pump };
+  run.kit = kitInForce(scenario, state.gear);
+  if (fits) openGround(run);
+  else run.work = createWork(scenario, run.kit, state.hole, state.holeNumber);
+}
+
+/** Ends the old hole and begins the next one: rods lost with it, fluid and grains left in it, the pit as it is. */
+export function beginNewHole(run: Run, rodsLost: number): void {
+  const { state, scenario, kit } = run;
   state.oldHoles.push({ tick: state.tick, depth_m: state.hole.depth_m, rodsLost, ownLog: state.ownLog });
   state.ownLog = [];
   state.holeNumber += 1;
   state.rodsInAll -= rodsLost;
-  state.hole = starterHole(scenario);
-  state.fill = openingFill(scenario);
+  state.site.spot = '';
+  openGround(run);
   const { drive_C, driveTripped } = state.stem;
-  Object.assign(state.stem, openingStem(scenario), { drive_C, driveTripped });
+  Object.assign(state.stem, openingStem(scenario, kit), { drive_C, driveTripped });
   Object.assign(state.signs, { returns_frac: 0, grit_frac: 0, fines_frac: 0, cleanTicks: 0, wasLoaded: false });
   state.signs.mouth_frac.fill(0);
-  run.work = createWork(scenario, state.hole, state.holeNumber);
   send(run, 'moveOn');
   tell(run, 'newHole', { hole: state.holeNumber, rodsLost, rodsLeft: state.rodsInAll });
 }

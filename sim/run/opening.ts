@@ -9,6 +9,7 @@ import type { Kit } from '../materials/kit';
 import { CLASS_COUNT } from '../materials/sizes';
 import { createPit } from '../pit/pit';
 import { createBoundary } from './boundary';
+import { firstGear } from './gear';
 import { NOISE_COUNT } from './noise';
 import type { Opening, Scenario } from './scenario';
 import type { RunState, StemState } from './state';
@@ -35,7 +36,7 @@ function openingPit(kit: Kit, opening: Opening): RunState['pit'] {
 }
 
 /** A stem hung in the starter hole, cool and at rest. */
-export function openingStem({ kit, opening }: Scenario): StemState {
+export function openingStem({ opening }: Scenario, kit: Kit): StemState {
   return {
     rods: opening.rods,
     bit_m: opening.starter_m,
@@ -62,8 +63,9 @@ export function openingStem({ kit, opening }: Scenario): StemState {
 }
 
 /** The same stem still full of air, and the starter hole it hangs in. */
-export const openingFill = ({ kit, opening }: Scenario): StemFill => createStemFill(opening.rods * rodBore_m3(kit));
-export const starterHole = ({ kit, opening }: Scenario): HoleState =>
+export const openingFill = ({ opening }: Scenario, kit: Kit): StemFill =>
+  createStemFill(opening.rods * rodBore_m3(kit));
+export const starterHole = ({ opening }: Scenario, kit: Kit): HoleState =>
   createHole({ dz_m: kit.dz_m, maxDepth_m: opening.maxDepth_m, bit_m: kit.bit_m, starter_m: opening.starter_m });
 
 /** The state of a run at its first tick. */
@@ -73,7 +75,7 @@ export function openingState(scenario: Scenario): RunState {
   return {
     tick: 0,
     machine: firstValue(),
-    stem: openingStem(scenario),
+    stem: openingStem(scenario, kit),
     pump: {
       throttle_frac: 0,
       primed: opening.primed && opening.setOut !== true,
@@ -87,12 +89,13 @@ export function openingState(scenario: Scenario): RunState {
       dry_s: 0,
       sealBurnt: false,
     },
-    fill: openingFill(scenario),
-    hole: starterHole(scenario),
+    fill: openingFill(scenario, kit),
+    hole: starterHole(scenario, kit),
     holeNumber: 1,
     oldHoles: [],
     rodsInAll: opening.rodsInAll,
-    site: { pitDug: opening.setOut !== true, channel_m: KIT_CHANNEL_m },
+    site: { pitDug: opening.setOut !== true, channel_m: KIT_CHANNEL_m, spot: '' },
+    gear: firstGear(scenario),
     wall: {
       lost_m3: 0,
       came_m3: 0,

@@ -23,7 +23,7 @@ export const diggable_m3 = (chamber: Chamber): number => floorRise_m(chamber) * 
 export function chamberRheologyInto(run: Run, chamber: Chamber): void {
   const { chamberReading, rheology } = run.work;
   readChamber(chamber, chamberReading);
-  rheologyOf(rheology, chamberReading, run.scenario.kit.temperature_C);
+  rheologyOf(rheology, chamberReading, run.kit.temperature_C);
 }
 
 export function chamberDensity_kgm3(run: Run, chamber: Chamber): number {

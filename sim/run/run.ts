@@ -5,6 +5,8 @@ import { openLedger } from './ledger';
 import type { LogEntry } from './log';
 import { createRecord, type RunRecord } from './record';
 import { openingState } from './opening';
+import type { Kit } from '../materials/kit';
+import { kitInForce } from './gear';
 import type { Scenario } from './scenario';
 import type { RunState } from './state';
 import { createWork, type Work } from './work';
@@ -18,6 +20,8 @@ export interface RunStreams {
 
 export interface Run {
   readonly scenario: Scenario;
+  /** The kit in force: that of the scenario with what was chosen when setting out. */
+  kit: Kit;
   state: RunState;
   readonly streams: RunStreams;
   readonly log: LogEntry[];
@@ -31,8 +35,10 @@ export function createRun(scenario: Scenario): Run {
   const state = openingState(scenario);
   openLedger(state);
   const { id, seed } = scenario;
+  const kit = kitInForce(scenario, state.gear);
   return {
     scenario,
+    kit,
     state,
     streams: {
       prime: createStream(`${id}/prime/${seed}`),
@@ -41,6 +47,6 @@ export function createRun(scenario: Scenario): Run {
     },
     log: [],
     record: createRecord(),
-    work: createWork(scenario, state.hole, state.holeNumber),
+    work: createWork(scenario, kit, state.hole, state.holeNumber),
   };
 }

@@ -160,9 +160,9 @@ function stemSound(run: Run): StemSound {
 }
 
 function torqueFeel(run: Run): TorqueFeel {
-  const { state, scenario } = run;
+  const { state, kit } = run;
   if (!state.stem.turning) return 'free';
-  const share = (state.stem.torque_Nm / scenario.kit.stallTorque_Nm) * blur(state.noise, 'torque');
+  const share = (state.stem.torque_Nm / kit.stallTorque_Nm) * blur(state.noise, 'torque');
   if (share >= 1) return 'stalled';
   return share > 0.6 ? 'heavy' : share > 0.2 ? 'firm' : share > 0.05 ? 'light' : 'free';
 }
@@ -213,7 +213,7 @@ function heapLook(run: Run): HeapLook {
 }
 
 export function sensesOf(run: Run): Senses {
-  const { state, scenario } = run;
+  const { state, scenario, kit } = run;
   const { stem, noise, signs, stocks } = state;
   const running = state.machine.returns !== 'none';
   return {
@@ -236,7 +236,7 @@ export function sensesOf(run: Run): Senses {
       rodsLeft: state.rodsInAll - stem.rods,
       bit_m: roundTo(stem.bit_m, 0.01),
       bottom_m: roundTo(state.hole.depth_m, 0.01),
-      left_m: roundTo(Math.max(0, stem.rods * scenario.kit.rodLength_m - stem.bit_m), 0.01),
+      left_m: roundTo(Math.max(0, stem.rods * kit.rodLength_m - stem.bit_m), 0.01),
       turning: stem.turning,
       feed_frac: stem.feed_frac,
       sound: stemSound(run),
@@ -249,7 +249,7 @@ export function sensesOf(run: Run): Senses {
     mouth: { look: mouthLook(state) },
     pit: { look: pitLook(run), heap: heapLook(run), strainer_m: state.pit.strainer_m },
     hands: {
-      total: scenario.kit.crew,
+      total: kit.crew,
       free: handsFree(run),
       tasks: state.tasks.map((task) => ({ action: task.action, left_s: Math.max(0, task.endTick - state.tick) })),
     },

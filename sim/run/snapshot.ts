@@ -3,6 +3,7 @@
 import { restoreStream, type StreamState } from '../numeric/stream';
 import { hashOf } from '../numeric/hash';
 import { packed, unpacked } from '../numeric/packed';
+import { kitInForce } from './gear';
 import { createRecord, type RunRecord } from './record';
 import type { Run, RunStreams } from './run';
 import { createWork } from './work';
@@ -55,13 +56,15 @@ export function restoreRun(scenario: Scenario, snapshot: Snapshot, record: RunRe
     throw new Error(`This snapshot was made with version ${snapshot.sim}; this is version ${SIM_VERSION}.`);
   const { prime, senses, luck } = snapshot.streams;
   const state = thawed(snapshot.state) as RunState;
+  const kit = kitInForce(scenario, state.gear);
   return {
     scenario,
+    kit,
     state,
     streams: { prime: restoreStream(prime), senses: restoreStream(senses), luck: restoreStream(luck) },
     log: [],
     record,
-    work: createWork(scenario, state.hole, state.holeNumber),
+    work: createWork(scenario, kit, state.hole, state.holeNumber),
   };
 }
 

@@ -3,6 +3,7 @@
 import type { CompletionState } from '../completion/completion';
 import type { HoleState } from '../hole/hole';
 import type { StemFill } from '../hole/stemFill';
+import type { DrillingPumpName } from '../materials/drillingPumps';
 import type { PitState } from '../pit/pit';
 import type { MachineValue } from '../machine/machine';
 import type { WellState } from '../well/wellState';
@@ -150,6 +151,15 @@ export interface SiteState {
   pitDug: boolean;
   /** Length of the channel from the mouth to the pit, m. */
   channel_m: number;
+  /** Spot of the plan that the hole stands on; '': none chosen yet. */
+  spot: string;
+}
+
+/** What was chosen when setting out. */
+export interface Gear {
+  bit_m: number;
+  /** Drilling pump; '': that of the kit. */
+  pump: DrillingPumpName | '';
 }
 
 /** Slow signs of the last seconds, smoothed as an eye or an ear would. */
@@ -194,6 +204,7 @@ export interface RunState {
   rodsInAll: number;
   hole: HoleState;
   site: SiteState;
+  gear: Gear;
   wall: WallTally;
   pit: PitState;
   /** The finished well; null until the casing is set. */

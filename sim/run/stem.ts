@@ -24,13 +24,13 @@ export function rodBore_m3(kit: Kit): number {
 export function stemPlace(run: Run): StemPlace {
   const { place } = run.work;
   place.bit_m = run.state.stem.bit_m;
-  place.rodOutside_m = run.scenario.kit.rodOutside_m;
+  place.rodOutside_m = run.kit.rodOutside_m;
   return place;
 }
 
 export const buriedNow_m = (run: Run): number => buried_m(run.state.hole, stemPlace(run));
 
-export const stemLength_m = (run: Run): number => run.state.stem.rods * run.scenario.kit.rodLength_m;
+export const stemLength_m = (run: Run): number => run.state.stem.rods * run.kit.rodLength_m;
 
 /** Standing on the bottom of the hole, with nothing but the ground under the bit. */
 export const onBottom = ({ stem, hole }: RunState): boolean => stem.bit_m >= hole.depth_m - TOUCH_m;
@@ -53,7 +53,7 @@ const ROUND_RODS_m = 0.002;
 /** How far down the hole is wide enough, m at most wanted_m. */
 function wideEnough_m(run: Run, wanted_m: number): number {
   const { stem, hole } = run.state;
-  const { bit_m, rodOutside_m } = run.scenario.kit;
+  const { bit_m, rodOutside_m } = run.kit;
   const body_m = stem.turning ? rodOutside_m / 2 + ROUND_RODS_m : (bit_m / 2) * (1 - PUSHES_frac);
   return passableTo_m(hole, stem.bit_m, stem.bit_m + wanted_m, body_m) - stem.bit_m;
 }
@@ -73,7 +73,7 @@ const CLEAN_WATER_kgm3 = 1000;
 
 /** How much of the crew's spare pull the stem's drag takes: 0 hanging free, 1 the limit. */
 export function dragShareNow(run: Run): number {
-  const { kit } = run.scenario;
+  const { kit } = run;
   const weight_N = hangingWeight_N(kit, stemLength_m(run), CLEAN_WATER_kgm3);
   return dragShare(run.state.stem.pull_N, weight_N, kit.pullLimit_N);
 }

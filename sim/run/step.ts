@@ -3,6 +3,7 @@
 import { ageAll } from './ageing';
 import { comeUp, pumpDown, solveCirculation } from './circulate';
 import { watchDaylight } from './daylight';
+import { petrol_ratio } from './gear';
 import { drill } from './drill';
 import { wander } from './noise';
 import type { Run } from './run';
@@ -26,7 +27,10 @@ function burnPetrol(run: Run): void {
   const { pump, stocks } = run.state;
   if (pump.throttle_frac <= 0) return;
   pump.running_s += TICK_s;
-  stocks.petrol_L = Math.max(0, stocks.petrol_L - PETROL_Ls * pump.throttle_frac * TICK_s);
+  stocks.petrol_L = Math.max(
+    0,
+    stocks.petrol_L - PETROL_Ls * petrol_ratio(run.state.gear) * pump.throttle_frac * TICK_s,
+  );
   if (stocks.petrol_L <= 0) pump.throttle_frac = 0;
 }
 

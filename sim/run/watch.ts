@@ -74,7 +74,7 @@ function watchStem(run: Run): void {
 }
 
 function readSignals(run: Run): void {
-  const { state, work, scenario } = run;
+  const { state, work, kit } = run;
   const { signals } = work;
   const { pump, stem, pit } = state;
   signals.priming = state.tasks.some((task) => task.action === 'prime');
@@ -84,7 +84,7 @@ function readSignals(run: Run): void {
   signals.turning = stem.turning && !stem.stalled;
   signals.onBottom = onBottom(state);
   signals.out = stem.bit_m <= OUT_m;
-  const torque_ratio = stem.turning ? stem.torque_Nm / scenario.kit.stallTorque_Nm : 0;
+  const torque_ratio = stem.turning ? stem.torque_Nm / kit.stallTorque_Nm : 0;
   const drag_ratio = dragShareNow(run);
   signals.stuck = drag_ratio > 1 && stem.motion_m === 0;
   signals.tight = torque_ratio > TIGHT_frac || drag_ratio > TIGHT_frac;

@@ -20,6 +20,7 @@ import { createWallWork, type WallWork } from '../hole/wall/work';
 import { createWallGround, type WallGround } from '../hole/wallGround';
 import { createFlowResult, type FlowInput, type FlowResult } from '../hydraulics/flow';
 import type { LineFluid } from '../hydraulics/pipe';
+import type { Kit } from '../materials/kit';
 import type { Signals } from '../machine/signals';
 import type { MachineEvent } from '../machine/machine';
 import { createPitWork, type PitWork } from '../pit/exchange';
@@ -77,8 +78,7 @@ export interface Work {
 
 const lineFluid = () => ({ density_kgm3: 1000, K_Pasn: 0.001, n_ratio: 1 });
 
-export function createWork(scenario: Scenario, hole: HoleState, holeNumber: number): Work {
-  const { kit } = scenario;
+export function createWork(scenario: Scenario, kit: Kit, hole: HoleState, holeNumber: number): Work {
   const ground = groundAt(scenario, holeNumber);
   const atBit = createParcel();
   const wallGround = createWallGround(ground, hole.dz_m, hole.cells);

@@ -1,8 +1,66 @@
 // The site on whole runs: digging the pit, what ground and sky do to it.
 import { describe, expect, it } from 'vitest';
-import { act, createRun, sensesOf, step, type Run, type SoilKind } from '../../sim';
+import {
+  act,
+  createRun,
+  restoreRun,
+  sensesOf,
+  snapshotOf,
+  step,
+  type Run,
+  type Scenario,
+  type Snapshot,
+  type SoilKind,
+} from '../../sim';
 import { does, drillRod, oneSoil, rigScenario, steps, until } from '../rig';
 import { changedScenario, expectBalanced, told, type Change } from './site';
+
+/** What lies on the cart. */
+const WELL: Scenario['well'] = {
+  casings: ['pvc50'],
+  cloths: [],
+  packs: ['pack1'],
+  seals: ['clay'],
+  lifts: ['suction'],
+  bits_mm: [100, 150],
+  pumps: ['small', 'large'],
+  people: 100,
+};
+
+describe('the spot', () => {
+  it('is chosen on the plan before the pit is dug', () => {
+    const run = createRun(changedScenario({ opening: { setOut: true } }));
+    expect(act(run, 'chooseSite', { spot: 'Z' })).toEqual({ kind: 'refused', reason: 'noSuchSpot' });
+    does(run, 'chooseSite', { spot: 'A' });
+    does(run, 'chooseSite', { spot: 'C' });
+    expect(run.state.site.spot).toBe('C');
+    expect(told(run, 'siteChosen')).toBe(2);
+    does(run, 'setOut', { settling_m3: 0.4, suction_m3: 0.3, channel_m: 1 });
+    expect(act(run, 'chooseSite', { spot: 'B' })).toEqual({ kind: 'refused', reason: 'siteSettled' });
+    until(run, ({ state }) => state.tasks.length === 0);
+    expect(act(run, 'chooseSite', { spot: 'B' })).toEqual({ kind: 'refused', reason: 'siteSettled' });
+    expect(run.state.site).toEqual({ pitDug: true, channel_m: 1, spot: 'C' });
+  });
+
+  it('where the pit is there already, before the first turn', () => {
+    const run = createRun(rigScenario());
+    does(run, 'chooseSite', { spot: 'D' });
+    drillRod(run, 0.4);
+    does(run, 'setTurning', { on: false });
+    expect(act(run, 'chooseSite', { spot: 'A' })).toEqual({ kind: 'refused', reason: 'siteSettled' });
+  });
+
+  it('is chosen anew for a new hole', () => {
+    const first = rigScenario();
+    const run = createRun({ ...first, grounds: [first.ground, rigScenario({ seed: 2 }).ground] });
+    does(run, 'chooseSite', { spot: 'B' });
+    does(run, 'abandon', { move: true });
+    until(run, ({ state }) => state.holeNumber === 2, 9000);
+    expect(run.state.site.spot).toBe('');
+    does(run, 'chooseSite', { spot: 'A' });
+    expect(run.state.site.spot).toBe('A');
+  });
+});
 
 describe('a pit that the crew digs', () => {
   const scenario = changedScenario({ opening: { setOut: true, primed: false } });
@@ -41,6 +99,57 @@ describe('a pit that the crew digs', () => {
       return run.state.pump.worn_frac;
     };
     expect(carried(0.25)).toBeGreaterThan(1.3 * carried(1.2));
+  });
+
+  it('is dug for the bit and the pump that were chosen, of those on the cart', () => {
+    const run = createRun(changedScenario({ well: WELL, opening: { setOut: true, primed: false } }));
+    expect(act(run, 'setOut', { ...size, bit_mm: 75 })).toEqual({ kind: 'refused', reason: 'notOffered' });
+    expect(act(run, 'setOut', { ...size, pump: 'middle' })).toEqual({ kind: 'refused', reason: 'notOffered' });
+    does(run, 'setOut', { ...size, bit_mm: 150, pump: 'large' });
+    until(run, ({ state }) => state.tasks.length === 0);
+    expect(run.state.gear).toEqual({ bit_m: 0.15, pump: 'large' });
+    expect(run.kit.bit_m).toBe(0.15);
+    expect(run.kit.free_m3s).toBe(0.015);
+    expect(run.state.hole.radius_m[0]).toBe(0.075);
+    does(run, 'fillPit', { water_L: 600 });
+    until(run, ({ state }) => state.tasks.length === 0);
+    expectBalanced(run);
+    // The choice is in the state: a run brought back works with the same gear.
+    const back = restoreRun(run.scenario, JSON.parse(JSON.stringify(snapshotOf(run))) as Snapshot);
+    expect(back.kit).toEqual(run.kit);
+  });
+
+  it('takes the gear of the kit where nothing is said, and offers none where there is no well to make', () => {
+    const run = createRun(scenario);
+    expect(act(run, 'setOut', { ...size, bit_mm: 100 })).toEqual({ kind: 'refused', reason: 'notOffered' });
+    does(run, 'setOut', size);
+    until(run, ({ state }) => state.tasks.length === 0);
+    expect(run.kit).toBe(scenario.kit);
+  });
+
+  it('with a wider bit the hole is wider and slower, and a larger pump burns more', () => {
+    const worked = (bit_mm: number, pump: string) => {
+      const run = createRun(changedScenario({ well: WELL, opening: { setOut: true } }, { layers: oneSoil('silt') }));
+      does(run, 'setOut', { ...size, bit_mm, pump });
+      until(run, ({ state }) => state.tasks.length === 0);
+      does(run, 'fillPit', { water_L: 1500 });
+      until(run, ({ state }) => state.tasks.length === 0);
+      does(run, 'prime');
+      until(run, ({ state }) => state.tasks.length === 0);
+      does(run, 'setThrottle', { throttle_frac: 1 });
+      does(run, 'setTurning', { on: true });
+      does(run, 'setFeed', { feed_frac: 0.4 });
+      steps(run, 600);
+      expectBalanced(run);
+      const { hole, stocks, pump: engine } = run.state;
+      const burnt_Lh = (3600 * (run.scenario.opening.petrol_L - stocks.petrol_L)) / engine.running_s;
+      return { depth_m: hole.depth_m, radius_m: hole.radius_m[1], burnt_Lh };
+    };
+    const narrow = worked(100, 'small');
+    const wide = worked(150, 'large');
+    expect(wide.radius_m).toBeGreaterThan(1.4 * narrow.radius_m);
+    expect(wide.depth_m).toBeLessThan(narrow.depth_m);
+    expect(wide.burnt_Lh).toBeCloseTo(2.2 * narrow.burnt_Lh, 6);
   });
 
   it('is there from the start elsewhere', () =>

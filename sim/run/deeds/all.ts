@@ -7,6 +7,7 @@ import { fluidDeeds } from './fluid';
 import { pitDeeds } from './pit';
 import { planDeeds } from './plan';
 import { pumpDeeds } from './pump';
+import { siteDeeds } from './site';
 import { stemDeeds } from './stem';
 import { trayDeeds } from './tray';
 
@@ -18,6 +19,7 @@ const DEEDS: Deeds = {
   ...trayDeeds,
   ...bookDeeds,
   ...planDeeds,
+  ...siteDeeds,
 };
 const NOTHING: Deed = {};
 

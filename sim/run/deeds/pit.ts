@@ -10,10 +10,14 @@ import { freeVolume_m3, levelBelowRim_m } from '../../pit/level';
 import { countOut } from '../boundary';
 import { dip } from '../topUp';
 import { diggable_m3, pitRoom_m3 } from '../pitSigns';
+import type { DrillingPumpName } from '../../materials/drillingPumps';
+import { gearRefusal } from '../gear';
 import type { RefusalKey } from '../names';
+import { takeGear } from '../newHole';
 import type { Run } from '../run';
-import type { Task } from '../state';
+import type { Gear, Task } from '../state';
 import type { Deeds } from './deed';
+import { holeBegun } from './site';
 
 /** The stick is read to the nearest centimetre. */
 const STICK_m = 0.01;
@@ -50,20 +54,35 @@ const dug_m3 = (payload: Payload): number =>
   (payload.suction_m3 as number) +
   CHANNEL_WIDTH_m * CHANNEL_WIDTH_m * (payload.channel_m as number);
 
+/** Width of the bit asked for; the kit's own where nothing is said. */
+const bitWanted_m = (run: Run, payload: Payload): number =>
+  typeof payload.bit_mm === 'number' ? payload.bit_mm / 1000 : run.state.gear.bit_m;
+
+function setOutRefusal(run: Run, payload: Payload): RefusalKey | null {
+  if (run.state.site.pitDug) return 'alreadySetOut';
+  const { bit_mm, pump } = payload as { bit_mm?: number | null; pump?: DrillingPumpName | null };
+  const refused = gearRefusal(run.scenario, bit_mm, pump);
+  if (refused) return refused;
+  // The bit cannot be changed for another in the middle of a hole.
+  return bitWanted_m(run, payload) !== run.state.gear.bit_m && holeBegun(run) ? 'siteSettled' : null;
+}
+
 export const pitDeeds: Deeds = {
   setOut: {
-    refusal: (run) => (run.state.site.pitDug ? 'alreadySetOut' : null),
+    refusal: setOutRefusal,
     time_s: (_run, payload) => Math.ceil(dug_m3(payload) * DURATION_s.setOut_m3),
-    begin: (_run, payload, task) => {
+    begin: (run, payload, task) => {
       if (!task) return;
       task.data.settling_m3 = payload.settling_m3 as number;
       task.data.suction_m3 = payload.suction_m3 as number;
       task.data.channel_m = payload.channel_m as number;
+      task.data.bit_m = bitWanted_m(run, payload);
+      task.word = (payload.pump as string | undefined) ?? '';
     },
     // A pit is dug as deep as the kit says; the volume sets its area.
     end: (run, task) => {
-      const { state, scenario } = run;
-      const { settling, suction, notch_m } = scenario.kit;
+      const { state } = run;
+      const { settling, suction, notch_m } = run.kit;
       const chamber = (volume_m3: number, depth_m: number) => ({ area_m2: volume_m3 / depth_m, depth_m });
       state.pit = createPit({
         settling: chamber(task.data.settling_m3, settling.depth_m),
@@ -71,7 +90,8 @@ export const pitDeeds: Deeds = {
         notch_m,
         strainer_m: state.pit.strainer_m,
       });
-      state.site = { pitDug: true, channel_m: task.data.channel_m };
+      Object.assign(state.site, { pitDug: true, channel_m: task.data.channel_m });
+      takeGear(run, { bit_m: task.data.bit_m, pump: task.word as Gear['pump'] });
     },
   },
   fillPit: {

@@ -25,7 +25,7 @@ export const pumpDeeds: Deeds = {
       const uncovered = !strainerCovered(pit);
       const density_kgm3 = chamberDensity_kgm3(run, pit.suction);
       // Higher than the air can push it no water comes, however often the line is filled.
-      if (uncovered || suctionHeadAtRest_m(run.scenario.kit, density_kgm3, levelBelowRim_m(pit.suction)) <= 0) {
+      if (uncovered || suctionHeadAtRest_m(run.kit, density_kgm3, levelBelowRim_m(pit.suction)) <= 0) {
         tell(run, 'primeFailed', { cause: uncovered ? 'air' : 'lift' });
         return;
       }

@@ -26,7 +26,7 @@ const HALF_OUT_frac = 0.5;
 /** How far the stem must still come up until its top rod is out of the mouth, m. */
 function rodToDraw_m(run: Run): number {
   const out_m = stemLength_m(run) - run.state.stem.bit_m;
-  return Math.min(run.state.stem.bit_m, Math.max(0, run.scenario.kit.rodLength_m - out_m));
+  return Math.min(run.state.stem.bit_m, Math.max(0, run.kit.rodLength_m - out_m));
 }
 
 const stuck = (run: Run): RefusalKey | null => (run.state.machine.stem === 'stuck' ? 'stemStuck' : null);
@@ -88,11 +88,11 @@ export const stemDeeds: Deeds = {
       if (handling) return handling;
       const { stem } = run.state;
       if (stem.rods >= run.state.rodsInAll) return 'noMoreRods';
-      return stem.rods * run.scenario.kit.rodLength_m - stem.bit_m > ROD_DOWN_LEFT_m ? 'rodNotDown' : null;
+      return stem.rods * run.kit.rodLength_m - stem.bit_m > ROD_DOWN_LEFT_m ? 'rodNotDown' : null;
     },
     end: (run) => {
       run.state.stem.rods += 1;
-      lengthenStem(run.state.fill, rodBore_m3(run.scenario.kit));
+      lengthenStem(run.state.fill, rodBore_m3(run.kit));
       tell(run, 'rodAdded', { rods: run.state.stem.rods, buried_m: buriedNow_m(run), depth_m: run.state.hole.depth_m });
     },
   },
@@ -109,10 +109,10 @@ export const stemDeeds: Deeds = {
       const { state } = run;
       // A stem that was held on the way up has not come far enough for the rod to be taken off.
       const clear_m = stemLength_m(run) - state.stem.bit_m;
-      if (clear_m < run.scenario.kit.rodLength_m * HALF_OUT_frac) return;
+      if (clear_m < run.kit.rodLength_m * HALF_OUT_frac) return;
       state.stem.rods -= 1;
       emptyParcel(run.work.spilled);
-      shortenStem(state.fill, rodBore_m3(run.scenario.kit), run.work.spilled);
+      shortenStem(state.fill, rodBore_m3(run.kit), run.work.spilled);
       countOut(state.boundary, run.work.spilled);
       tell(run, 'rodRemoved', { rods: state.stem.rods });
     },
@@ -124,10 +124,10 @@ export const stemDeeds: Deeds = {
       if (task) task.data.time_s = payload.time_s as number;
     },
     end: (run, task) => {
-      const { state, scenario, work } = run;
+      const { state, kit, work } = run;
       if (state.machine.stem !== 'stuck') return;
       const buried_m = buriedNow_m(run);
-      const chance = freeingChance(state.pump.flow_m3s, scenario.kit.nominalFlow_m3s, buried_m);
+      const chance = freeingChance(state.pump.flow_m3s, kit.nominalFlow_m3s, buried_m);
       if (run.streams.luck.uniform() >= freeingChanceOver(chance, task.data.time_s)) return;
       // It gives: the crew draws it up through the fill, or out of the clay that held the bit.
       const up_m = Math.max(buried_m, work.grip.length_m) + CLEAR_OF_FILL_m;

@@ -27,6 +27,8 @@ export const SENSED: readonly string[] = [
   'pump.gulping',
   // Hours of the engine cost money.
   'pump.running_s',
+  // A larger pump burns more petrol.
+  'gear.pump',
   // The pump labours against a shut strainer.
   'pit.blockage_frac',
   'pit.strainer_m',
@@ -106,6 +108,8 @@ export const OWN: readonly string[] = [
   'oldHoles[].ownLog[].to_m',
   'site.pitDug',
   'site.channel_m',
+  'site.spot',
+  'gear.bit_m',
   'tasks[].word',
   'tasks[].data',
   'stem.motion_m',

@@ -78,6 +78,7 @@ function lookedAtWith(run: Run, changes: readonly [Field, Plain][]): string {
 function otherValue(field: Field, by: number, run: Run): Plain {
   const value = field.get();
   if (field.kind === 'machine.job') return 'abandoned';
+  if (field.kind === 'gear.pump') return 'large';
   if (field.kind === 'machine.stem') return value === 'stuck' ? 'hanging' : 'stuck';
   if (field.kind === 'stem.layerIndex') return Math.floor(by) % run.scenario.ground.layers.length;
   if (typeof value === 'number') return value * by + (by - 1) * 0.01;
