@@ -15,11 +15,14 @@ export interface ScreenRing {
   whole_frac: Float64Array;
   /** Share of the mud in the invaded ground, broken or whole, that washing has not yet brought out. */
   mud_frac: Float64Array;
-  /** Resistance of the cake left on the wall, s, and the share of it that is clay: chlorine does not break that. */
+  /** Resistance of the cake on the wall, s; the share of the wall that it still covers; the share of it that is clay: chlorine does not break that. */
   cake_s: Float64Array;
+  caked_frac: Float64Array;
   clay_frac: Float64Array;
   /** Share of the loose fines next to the screen that have been washed out. */
   washed_frac: Float64Array;
+  /** Share of the water that comes in here, as last reckoned. */
+  flow_frac: Float64Array;
   /** Share of the way in that grains bridged by drawing one way only close. */
   bridged_frac: Float64Array;
 }
@@ -35,7 +38,9 @@ export const createScreenRing = (count: number): ScreenRing => ({
   whole_frac: new Float64Array(count),
   mud_frac: new Float64Array(count),
   cake_s: new Float64Array(count),
+  caked_frac: new Float64Array(count),
   clay_frac: new Float64Array(count),
   washed_frac: new Float64Array(count),
+  flow_frac: new Float64Array(count),
   bridged_frac: new Float64Array(count),
 });
