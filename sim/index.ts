@@ -26,6 +26,16 @@ export { hashRun, restoreRun, snapshotOf, type Snapshot } from './run/snapshot';
 export { createTrail, cutTrail, layMark, runAt, trailOf, TRAIL_STEP_s, type Trail, type TrailMark } from './run/trail';
 export { ledgerOf, type Ledger } from './run/ledger';
 export { costOf } from './run/cost';
+export { planBoard, type PlanBoard } from './run/planBoard';
+export type { PlanProblem, PlanProblemKey } from './completion/planCheck';
+export type { PlanFigures } from './completion/planFigures';
+export type { NoteKey, NoteSource, PlanNote } from './completion/planNote';
+export { CASING_NAMES, CASINGS, PVC, type Casing, type CasingName } from './materials/pipes';
+export { CLOTH_NAMES, CLOTHS, type ClothName } from './materials/cloths';
+export { PACK_NAMES, PACKS, type PackName } from './materials/packs';
+export { SEAL_NAMES, SEALS, type SealName } from './materials/seals';
+export { WELL_PUMP_NAMES, WELL_PUMPS, type WellPumpName } from './materials/wellPumps';
+export { DRILLING_PUMP_NAMES, DRILLING_PUMPS, BITS_m, type DrillingPumpName } from './materials/drillingPumps';
 export { HIDDEN_EVENTS } from './run/names';
 export {
   TRACE_COLUMNS,

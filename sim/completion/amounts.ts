@@ -3,6 +3,7 @@ import { DURATION_s } from '../materials/durations';
 import { CASINGS, PVC } from '../materials/pipes';
 import { CASING_PRICE_marks, PRICE_marks, SEAL_PRICE_marks } from '../materials/prices';
 import { BENTONITE_WATER_L, CEMENT, SEALS, type SealName } from '../materials/seals';
+import { cementIn_kg } from './cement';
 import { casingLength_m, shoe_m, type WellPlan } from './plan';
 import { annulusVolume_m3, packMass_kg, withAllowance_m3, type HoleShape } from './quantities';
 
@@ -29,8 +30,11 @@ export interface Amounts {
 /** Pieces of 3 m that a length takes. Worked value: 19 m -> 7. */
 export const piecesFor = (length_m: number): number => Math.ceil(length_m / PVC.piece_m - 1e-9);
 
-/** Stuff for a volume of finished seal, kg. Worked value: 10 L of granules -> 10. */
-export const sealMass_kg = (seal: SealName, volume_m3: number): number => SEALS[seal].placed_kgm3 * volume_m3;
+/** Stuff for a volume of finished seal, kg; dry cement for a slurry. Worked value: 10 L of granules -> 10; 38.96 L of slurry -> 50. */
+export function sealMass_kg(seal: SealName, volume_m3: number): number {
+  const { entersPack, placed_kgm3 } = SEALS[seal];
+  return entersPack ? cementIn_kg(volume_m3, CEMENT.water_ratio) : placed_kgm3 * volume_m3;
+}
 
 /** Water for it, L: mixing water of a slurry, water that bentonite drinks, none for the rest. Worked value: 50 kg of cement -> 23.1. */
 export function sealWater_L(seal: SealName, mass_kg: number): number {

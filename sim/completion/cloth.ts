@@ -47,7 +47,3 @@ export function clothLeft_frac(cloth: Cloth, sand: Gradation): number {
   const lodging = finerThan_frac(sand, cloth.O95_mm) - finerThan_frac(sand, LODGE_ratio * cloth.O95_mm);
   return 1 - SHUT_frac * lodging;
 }
-
-/** Head that water loses in the cloth, m: v/(permittivity x share left). Above 0. Worked value: .014 m/s, .5 per s, 1 -> .028. */
-export const clothLoss_m = (entrance_ms: number, cloth: Cloth, left_frac: number): number =>
-  entrance_ms / (cloth.permittivity_1s * left_frac);

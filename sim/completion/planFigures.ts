@@ -1,5 +1,6 @@
 // Live figures of a plan: what the board shows while it is being written.
 import { CASINGS } from '../materials/pipes';
+import { SEALS } from '../materials/seals';
 import {
   amountsOf,
   casingCost_marks,
@@ -12,7 +13,8 @@ import {
 import { pipeFigures, type PipeFigures } from './pipeFigures';
 import { shoe_m, type WellPlan } from './plan';
 import type { PlanFacts } from './planFacts';
-import { leastGap_m, nominalHole } from './quantities';
+import { annulus_m2, leastGap_m, nominalHole, radiusAt_m } from './quantities';
+import { ringSeepage_m3s } from './sealRules';
 import { screenFigures, type ScreenFigures } from './screenFigures';
 
 export interface PlanFigures {
@@ -22,6 +24,8 @@ export interface PlanFigures {
   /** Least gap round the casing over all of it, and over the seal. */
   readonly gap_m: number;
   readonly sealGap_m: number;
+  /** Water that seeps down the ring with water standing over it: through the seal, or through loose fill where there is none. */
+  readonly seepage_m3s: number;
   readonly cost_marks: number;
   readonly hands_h: number;
   readonly wait_h: number;
@@ -33,12 +37,14 @@ export function planFigures(plan: WellPlan, facts: PlanFacts): PlanFigures {
   const hole = facts.hole ?? nominalHole(facts.bit_m);
   const screen = screenFigures(plan, facts);
   const amounts = amountsOf(plan, hole, facts.depth_m);
+  const K_ms = plan.seal === 'none' ? SEALS.cuttings.spoiltK_ms : SEALS[plan.seal].K_ms;
   return {
     screen,
     pipe: pipeFigures(plan, facts.lowest_m, screen.sectionLeft_frac),
     amounts,
     gap_m: leastGap_m(hole, outside_m, 0, shoe_m(plan)),
     sealGap_m: plan.seal !== 'none' ? leastGap_m(hole, outside_m, plan.sealFrom_m, plan.sealTo_m) : 0,
+    seepage_m3s: ringSeepage_m3s(K_ms, annulus_m2(radiusAt_m(hole, plan.sealFrom_m), outside_m)),
     cost_marks:
       casingCost_marks(plan, amounts) +
       packCost_marks(amounts.packBought_m3) +

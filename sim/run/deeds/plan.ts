@@ -1,8 +1,10 @@
 // The plan of the well: written down at any time, changed until it is done.
 
 import type { WellPlan } from '../../completion/plan';
+import { checkPlan } from '../../completion/planCheck';
 import type { Payload } from '../check';
 import type { RefusalKey } from '../names';
+import { planFacts } from '../planBoard';
 import type { Run } from '../run';
 import { tell } from '../tell';
 import type { Deeds } from './deed';
@@ -46,6 +48,7 @@ function refusal(run: Run, payload: Payload): RefusalKey | null {
     (plan.pack === 'none' || well.packs.includes(plan.pack)) &&
     (plan.seal === 'none' || well.seals.includes(plan.seal));
   if (!offered) return 'notOffered';
+  if (checkPlan(plan, planFacts(run)).length > 0) return 'planBroken';
   return changesWhatIsDone(run, plan) ? 'planDone' : null;
 }
 
