@@ -29,7 +29,7 @@ export function huismanSkin_ratio(penetration_frac: number, thickness_m: number,
  * Skin of partial penetration, no unit: the dearer of the two, so that neither is stretched past where it is meant and nothing jumps.
  * Kozeny's share f costs (1/f - 1) L, L = ln(reach/radius): see wayLogOf. A screen that touches neither end is two, back to back, each at
  * the end of half the aquifer: half of b (Huisman's own form for it). p above 0; 0 at p = 1.
- * Within 8 % of Hantush's series for p .1 to .9 (Hantush 1964, from memory). Worked value: p .3, b 10, r .055, at an end, L 7 -> 8.499.
+ * For screens of several diameters. Within 8 % of Hantush's series for p .1 to .9 (Hantush 1964, from memory). Worked value: p .3, b 10, r .055, at an end, L 7 -> 8.499.
  */
 export function partialSkin_ratio(
   penetration_frac: number,

@@ -11,7 +11,7 @@ export const theisU = (r_m: number, S_ratio: number, T_m2s: number, time_s: numb
 
 /**
  * Drawdown s = Q W(u)/(4 pi T), m, in an endless even aquifer; 0 before pumping began.
- * Q m3/s, T m2/s above 0. Source: Theis 1935. Worked value: Q .001, T .001, S .001, r 10, t 1 d -> .7125.
+ * Q m3/s, T m2/s above 0. Source: Theis 1935. Worked value: Q .001, T .001, S .001, r 10, t 1 d -> .6025.
  */
 export function theisDrawdown_m(flow_m3s: number, T_m2s: number, S_ratio: number, r_m: number, time_s: number): number {
   if (!(time_s > 0)) return 0;

@@ -6,7 +6,7 @@ const SLOT_FLOW_COEFFICIENT = 0.6;
 
 /**
  * Well loss coefficient of slots, C in C Q^2, s2/m5: 1/(2 g (.6 A)^2). A m2: open area that the grains leave free, above 0.
- * Source: orifice law. Worked value: .003 m2 -> 15732 (4.4 min2/m5).
+ * Source: orifice law. Worked value: .003 m2 -> 15731 (4.4 min2/m5).
  */
 export function slotLoss_s2m5(openArea_m2: number): number {
   const jets_m2 = SLOT_FLOW_COEFFICIENT * openArea_m2;

@@ -26,7 +26,7 @@ export interface Intake {
 
 /**
  * ln(R/r), no unit, R the reach of the cone after time_s: W(u)/2. What Thiem's ln(R/r) is to a well that has pumped so long.
- * Source: Theis 1935 set equal to Thiem 1906. Worked value: T 1e-3, S .1, r .03, 1 d -> 7.0317.
+ * Source: Theis 1935 set equal to Thiem 1906. Worked value: T 1e-3, S .1, r .03, 1 d -> 7.2919.
  */
 export const wayLogOf = (T_m2s: number, S_ratio: number, radius_m: number, time_s: number): number =>
   wellFunction(theisU(radius_m, S_ratio, T_m2s, time_s)) / 2;
@@ -34,7 +34,7 @@ export const wayLogOf = (T_m2s: number, S_ratio: number, radius_m: number, time_
 /**
  * Drawdown in the ground at the screen for each m3/s, after time_s at one rate, s/m2: (W(u) + 2 sigma)/(4 pi T).
  * A skin below 0 counts as a wider well, r exp(-sigma). T above 0. Source: Theis 1935, Ramey 1982.
- * Worked value: T 1e-3, S .1, r .03, sigma 2, 1 d -> 1437.4.
+ * Worked value: T 1e-3, S .1, r .03, sigma 2, 1 d -> 1478.85.
  */
 export function responseAfter_sm2(well: Intake, time_s: number): number {
   const { T_m2s, S_ratio, radius_m, skin_ratio } = well;

@@ -110,11 +110,29 @@ describe('down the ring', () => {
     compute: () => ringLeak(ringOf([[12, 3e-4, 0.4]]), 0).time_s / 3600,
   });
   row({
+    id: 'A-R5e',
+    mark: 'D',
+    about: 'the same seal under 6 m of sand: the water over it drives it three times as hard',
+    source: 'Darcy in a row of cells of one section',
+    expected: (0.5 + 9) / (3 / 1e-8 + 6 / 1e-5),
+    tolerance: { rel: 1e-9 },
+    compute: () =>
+      ringLeak(
+        ringOf([
+          [6, 1e-5, 0.4],
+          [3, 1e-8, 0.5],
+          [1, 1e-2, 0.4],
+        ]),
+        0.5,
+      ).flow_m3s / RING_m2,
+  });
+  row({
     id: 'A-R5d',
     mark: 'D',
-    about: 'seal over sand over gravel with a pond of .5 m: sum of n dz over (pond + L)/sum(dz/K)',
-    source: 'Darcy in a row of cells of one section',
-    expected: (0.5 * 3 + 0.4 * 6 + 0.4 * 1) / ((0.5 + 10) / (3 / 1e-8 + 6 / 1e-5 + 1 / 1e-2)),
+    about:
+      'seal over sand over gravel with a pond of .5 m: what passes the seal, (pond + 3)/(3/K), fills the pores below',
+    source: 'Darcy; sand that drains freely does not suck',
+    expected: (0.5 * 3 + 0.4 * 6 + 0.4 * 1) / (3.5 / (3 / 1e-8)),
     tolerance: { rel: 1e-9 },
     compute: () =>
       ringLeak(
@@ -136,9 +154,9 @@ describe('down the ground beside it', () => {
   row({
     id: 'A-G1',
     mark: 'D',
-    about: 'topsoil over sand to 5 m, unit gradient: pores over Kv',
+    about: 'topsoil over sand to 5 m, unit gradient: pores over the flow of the topsoil',
     source: 'Darcy with K across beds, Freeze & Cherry 1979 (from memory)',
-    expected: (0.45 * 2 + 0.39 * 3) / (5 / (2 / 1e-6 + 3 / 3e-4)),
+    expected: (0.45 * 2 + 0.39 * 3) / 1e-6,
     tolerance: { rel: 1e-9 },
     compute: () => groundPath_s(beds, 0, 5, 0),
   });
