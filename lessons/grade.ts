@@ -1,13 +1,14 @@
 // The score of a run: every item of the lesson's rubric, summed by category, with reasons and evidence.
 
-import { sensesOf, type Run } from '$sim';
+import { groundOf, sensesOf, type Run, type WellPlan } from '$sim';
 import { outcomeOf } from './over';
 import { CATEGORY_IDS, CATEGORY_OF, type CategoryId, type ItemId } from './rubric/ids';
 import { ITEMS } from './rubric/index';
-import type { Evidence, RunView } from './rubric/item';
+import { acceptedActs } from './rubric/episodes';
+import type { Evidence, RunView, WellView } from './rubric/item';
 import type { Lesson } from './schema';
 import { isScored } from './practices/index';
-import type { Said } from './words/index';
+import type { Said, WordKey } from './words/index';
 
 export interface GradedItem {
   readonly id: ItemId;
@@ -16,6 +17,8 @@ export interface GradedItem {
   readonly max: number;
   readonly reason: Said;
   readonly evidence: readonly Evidence[];
+  /** Marked essential in the lesson, and less than half of it earned. */
+  readonly failed: boolean;
 }
 
 export interface Grade {
@@ -27,7 +30,27 @@ export interface Grade {
   readonly outcome: Said;
 }
 
+/** Less than this of an essential item is a failure, whatever the points. */
+const ESSENTIAL_frac = 0.5;
+
 const tenth = (value: number): number => Math.round(value * 10) / 10;
+
+type Acts = Pick<RunView, 'log' | 'events'>;
+
+/** What the rubric may see of a well: the last plan, the chosen spot, the book, and the verdict. */
+function wellViewOf(run: Run, acts: Acts): WellView {
+  const ground = groundOf(run);
+  const last = (action: 'planWell' | 'chooseSite') => acceptedActs(acts, action).at(-1)?.[2];
+  return {
+    handedOver: run.state.machine.job === 'handedOver',
+    site: ground.site,
+    contamination: ground.contamination,
+    spot: (last('chooseSite')?.spot as string | undefined) ?? '',
+    plan: (last('planWell') as WellPlan | undefined) ?? null,
+    ownLog: run.state.ownLog,
+    verdict: null,
+  };
+}
 
 /** What the rubric may see of a run. */
 export function viewOf(run: Run, lesson: Lesson): RunView {
@@ -47,12 +70,13 @@ export function viewOf(run: Run, lesson: Lesson): RunView {
     bitDiameter_m: scenario.kit.bit_m,
     goal_m: lesson.end.depth_m,
     hazards: lesson.hazards,
+    well: lesson.well ? wellViewOf(run, { log: run.log, events: record.events }) : null,
   };
 }
 
 /** Judges a view by a lesson's rubric: the part of the grade that needs no run, only its record. */
 export function judge(view: RunView, lesson: Lesson): GradedItem[] {
-  return lesson.rubric.map(({ item, weight, bands }) => {
+  return lesson.rubric.map(({ item, weight, bands, essential }) => {
     const judged = ITEMS[item](view, bands);
     return {
       id: item,
@@ -61,6 +85,7 @@ export function judge(view: RunView, lesson: Lesson): GradedItem[] {
       max: weight,
       reason: judged.reason,
       evidence: judged.evidence,
+      failed: essential === true && judged.share_frac < ESSENTIAL_frac,
     };
   });
 }
@@ -80,14 +105,16 @@ export function byCategory(items: readonly GradedItem[]): Grade['categories'] {
   return sums;
 }
 
-/** Passing wants the points, the job done, no hint of level 3 and no going back. Hints cost no points. */
+const DONE: readonly WordKey[] = ['outcome.reached', 'outcome.handedOver'];
+
+/** Passing wants the points, the job done, no essential item failed, no hint of level 3 and no going back. Hints cost no points. */
 export function grade(run: Run, lesson: Lesson): Grade {
   const items = judge(viewOf(run, lesson), lesson);
   const score = tenth(items.reduce((sum, item) => sum + item.points, 0));
   const outcome = outcomeOf(run, lesson);
   const shownAll = run.state.hints.some((hint) => hint.level === 3);
-  const passed =
-    score >= lesson.pass_points && outcome.key === 'outcome.reached' && !shownAll && run.state.wentBack === 0;
+  const sound = DONE.includes(outcome.key) && !items.some((item) => item.failed);
+  const passed = score >= lesson.pass_points && sound && !shownAll && run.state.wentBack === 0;
   return { score, passed, categories: byCategory(items), items, outcome };
 }
 

@@ -5,7 +5,7 @@ import { isScored } from './practices/index';
 import type { Lesson } from './schema';
 import type { Said } from './words/index';
 
-/** The job is done, the hole given up, or the day is over. */
+/** The job is done, the hole given up, or the time is over. */
 export function isOver(run: Run, lesson: Lesson): boolean {
   return jobOver(run) || run.state.tick >= lesson.end.cap_s;
 }
@@ -14,10 +14,12 @@ export function outcomeOf(run: Run, lesson: Lesson): Said {
   const { job } = run.state.machine;
   const data = { depth_m: Math.round(run.state.hole.depth_m * 100) / 100 };
   if (job === 'abandoned') return { key: 'outcome.givenUp', data };
-  if (job === 'pullingOut') {
+  if (job === 'handedOver') return { key: 'outcome.handedOver', data };
+  if (job === 'pullingOut' && !lesson.well) {
     const reached = run.state.hole.depth_m >= lesson.end.depth_m && run.state.stem.rods >= lesson.end.rods;
     if (!reached) return { key: 'outcome.stoppedShort', data };
     return { key: isScored(lesson) ? 'outcome.reached' : 'outcome.depthReached', data };
   }
-  return { key: run.state.tick >= lesson.end.cap_s ? 'outcome.timeUp' : 'outcome.running', data };
+  if (run.state.tick < lesson.end.cap_s) return { key: 'outcome.running', data };
+  return { key: lesson.well ? 'outcome.noWell' : 'outcome.timeUp', data };
 }

@@ -17,8 +17,8 @@ export const RUN_FORMAT_VERSION = 1;
 /** Longest run file that is read, characters; a whole day's log takes a hundredth of it. */
 export const RUN_FILE_LIMIT = 8 * 1024 * 1024;
 
-/** Two days of job time and an act every few seconds: beyond that a file is no run. */
-const MOST_TICKS = 172800;
+/** Four days of job time and an act every few seconds: beyond that a file is no run. */
+const MOST_TICKS = 345600;
 const MOST_ACTS = 50000;
 const MOST_LAYERS = 400;
 

@@ -37,6 +37,7 @@ export function scenarioOf(lesson: Lesson, seed: number, practice = true): Scena
     ...(lesson.weather ? { weather: lesson.weather } : {}),
     ...(lesson.day ? { day: lesson.day } : {}),
     kit,
+    ...(lesson.well ? { well: lesson.well } : {}),
     opening: { ...lesson.opening },
   };
 }

@@ -1,7 +1,18 @@
 // The form of a lesson file. A lesson is data only; whatever it names (words, rubric items, hazards, soils) must exist.
 
 import * as v from 'valibot';
-import { ACTION_NAMES, SETTINGS, SOIL_KINDS, type EventName } from '$sim';
+import {
+  ACTION_NAMES,
+  CASING_NAMES,
+  CLOTH_NAMES,
+  DRILLING_PUMP_NAMES,
+  PACK_NAMES,
+  SEAL_NAMES,
+  SETTINGS,
+  SOIL_KINDS,
+  WELL_PUMP_NAMES,
+  type EventName,
+} from '$sim';
 import { isWordKey, type WordKey } from './words/index';
 import { HAZARD_IDS } from './hazards';
 import { ITEM_IDS } from './rubric/ids';
@@ -106,6 +117,19 @@ const Recipe = v.strictObject({
     v.maxLength(40),
   ),
   waterTable_m: Range(0, 60),
+  /** How much lower the water falls in the driest season, how far confined water rises, how high floods come, salt below. */
+  swing_m: v.exactOptional(Range(0, 20)),
+  confinedRise_m: v.exactOptional(Range(-10, 10)),
+  perched_frac: v.exactOptional(Between(0, 1)),
+  floodLine_m: v.exactOptional(Range(-20, 10)),
+  salt: v.exactOptional(
+    v.strictObject({
+      brackish_m: Range(0, 60),
+      brackish_gL: Range(0, 40),
+      salt_m: Range(0, 60),
+      salt_gL: Range(0, 40),
+    }),
+  ),
 });
 
 const Ground = v.variant('by', [
@@ -139,9 +163,24 @@ const Cue = v.variant('on', [
   v.strictObject({ on: v.literal('depth'), depth_m: Between(0, 60) }),
 ]);
 
+/** What there is to make a well of, by the ids of the simulator. */
+const WellKit = v.strictObject({
+  casings: v.pipe(v.array(v.picklist(CASING_NAMES)), v.minLength(1)),
+  cloths: v.array(v.picklist(CLOTH_NAMES)),
+  packs: v.array(v.picklist(PACK_NAMES)),
+  seals: v.array(v.picklist(SEAL_NAMES)),
+  lifts: v.pipe(v.array(v.picklist(WELL_PUMP_NAMES)), v.minLength(1)),
+  bits_mm: v.array(Count(75, 150)),
+  pumps: v.array(v.picklist(DRILLING_PUMP_NAMES)),
+  /** People who will drink from the well. */
+  people: Count(1, 2000),
+});
+
 const Item = v.strictObject({
   item: v.picklist(ITEM_IDS),
   weight: Between(1, 100),
+  /** Who earns less than half of it has not passed. */
+  essential: v.exactOptional(v.literal(true)),
   /** The figures the item judges by, by name, units in the names. */
   bands: v.record(v.string(), v.pipe(v.number(), v.finite())),
 });
@@ -176,7 +215,10 @@ export const LessonSchema = v.strictObject({
   gauges: v.pipe(v.array(v.picklist(GAUGE_IDS)), v.maxLength(7)),
   hands: v.pipe(v.array(v.picklist(HAND_GROUPS)), v.minLength(1)),
   opening: Opening,
-  end: v.strictObject({ rods: Count(1, 60), depth_m: Between(0.5, 60), cap_s: Count(60, 172800) }),
+  /** With it the job goes on from the hole to the finished well, and ends when that is handed over. */
+  well: v.exactOptional(WellKit),
+  /** With a well, rods and depth are the most there is room for: the crew decides how deep it goes. */
+  end: v.strictObject({ rods: Count(1, 60), depth_m: Between(0.5, 60), cap_s: Count(60, 345600) }),
   faults: v.pipe(v.array(v.never()), v.maxLength(0)),
   pass_points: Count(1, 100),
   rubric: v.pipe(

@@ -3,8 +3,9 @@
 import { PRACTICES } from '../practices/index';
 import type { Lesson } from '../schema';
 import { firstRodsLesson } from './first-rods';
+import { openWellLesson } from './open-well';
 
-export const LESSONS: readonly Lesson[] = [firstRodsLesson];
+export const LESSONS: readonly Lesson[] = [firstRodsLesson, openWellLesson];
 
 export function lessonById(id: string): Lesson | null {
   return [...LESSONS, ...PRACTICES].find((lesson) => lesson.id === id) ?? null;

@@ -1,8 +1,9 @@
-// Items of the category economy: hours, powder and water. An unfinished job earns only in the measure of its depth.
+// Items of the category economy: hours, powder and water. An unfinished hole earns only in the measure of its depth, an unfinished well nothing.
 
 import { bandOf, shareBetween, shown, type Bands, type Judged, type RunView } from './item';
 
 function doneShare(view: RunView): number {
+  if (view.well !== null) return view.well.handedOver ? 1 : 0;
   return Math.min(1, Math.max(0, view.depth_m / view.goal_m));
 }
 

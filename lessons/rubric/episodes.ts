@@ -28,7 +28,7 @@ export function figure(event: RunEvent, name: string): number {
   return typeof value === 'number' ? value : 0;
 }
 
-export function eventsNamed(view: RunView, name: RunEvent['name']): RunEvent[] {
+export function eventsNamed(view: Pick<RunView, 'events'>, name: RunEvent['name']): RunEvent[] {
   return view.events.filter((event) => event.name === name);
 }
 
@@ -62,7 +62,7 @@ export function stopsOf(view: RunView): Stop[] {
 }
 
 /** Entries of the log that were carried out: a refused act is in the log too, and its refusal among the events. */
-export function acceptedActs(view: RunView, action: ActionName): LogEntry[] {
+export function acceptedActs(view: Pick<RunView, 'log' | 'events'>, action: ActionName): LogEntry[] {
   const refusals = eventsNamed(view, 'refused').filter((event) => event.data.action === action);
   const left = new Map<number, number>();
   for (const event of refusals) left.set(event.tick, (left.get(event.tick) ?? 0) + 1);

@@ -1,6 +1,6 @@
 // Which names fit a sample, judged by its own grains alone: the share of each size class, as anyone at the tray can see it.
 
-import type { KindWord } from '$sim';
+import { SIZE_CLASSES, type Gradation, type KindWord } from '$sim';
 
 /** Names within this much of the largest share are right as well: a tray is read by eye. ASSUMED. */
 const EYE_frac = 0.1;
@@ -37,4 +37,31 @@ export function fittingNames(shares: readonly number[], label_m: number): KindWo
     fitting.push('siltySand');
   if (label_m <= TOPSOIL_END_m) fitting.push('topsoil');
   return fitting;
+}
+
+/** Finest size that the eye gives to clay, mm; it has no lower limit. */
+const CLAY_FINEST_mm = 0.001;
+
+/** Five points of the grain-size curve of a sample, as the shares in the tray give it: straight within a class. */
+export function curveOf(shares: readonly number[]): Gradation {
+  const total = shares.reduce((sum, share) => sum + share, 0);
+  const sizeAt_mm = (finer_frac: number): number => {
+    let below = 0;
+    for (let k = 0; k < shares.length; k++) {
+      const share = total > 0 ? shares[k]! / total : 0;
+      const { lower_mm, upper_mm } = SIZE_CLASSES[k]!;
+      const from_mm = Math.max(CLAY_FINEST_mm, lower_mm);
+      if (share > 0 && below + share >= finer_frac - 1e-9)
+        return from_mm + (upper_mm - from_mm) * Math.min(1, (finer_frac - below) / share);
+      below += share;
+    }
+    return CLAY_FINEST_mm;
+  };
+  return {
+    d10_mm: sizeAt_mm(0.1),
+    d30_mm: sizeAt_mm(0.3),
+    d50_mm: sizeAt_mm(0.5),
+    d60_mm: sizeAt_mm(0.6),
+    d85_mm: sizeAt_mm(0.85),
+  };
 }

@@ -2,11 +2,17 @@
 
 import { fluidReady, noFishEyes, notTooThick } from './additives';
 import { jobTime, suppliesUsed } from './economy';
+import { casingDown, casingSoon, casingStrong, levelKept } from './casing';
 import { clearedStops, depthReached, fairFeed, notBuried } from './hole';
 import type { ItemId } from './ids';
 import type { ItemFunction } from './item';
+import { ownLogTrue, recordKept } from './book';
 import { labelsTrue, namedRight, sampleEachRod } from './log';
 import { cautionsRead, liftedBeforeStop, rodsHandledStill } from './safety';
+import { openAreaEnough, screenPlace, slotFits } from './screen';
+import { headWorks, packDone, sealMade, sealPlace } from './seal';
+import { siteChosen } from './site';
+import { developed, disinfected, liftFits, sandFree, yieldAtDry } from './water';
 
 export const ITEMS: Readonly<Record<ItemId, ItemFunction>> = {
   clearedStops,
@@ -24,4 +30,23 @@ export const ITEMS: Readonly<Record<ItemId, ItemFunction>> = {
   cautionsRead,
   rodsHandledStill,
   liftedBeforeStop,
+  screenPlace,
+  slotFits,
+  openAreaEnough,
+  sandFree,
+  developed,
+  yieldAtDry,
+  liftFits,
+  packDone,
+  sealPlace,
+  sealMade,
+  headWorks,
+  levelKept,
+  casingSoon,
+  casingDown,
+  casingStrong,
+  ownLogTrue,
+  recordKept,
+  siteChosen,
+  disinfected,
 };

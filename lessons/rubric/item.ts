@@ -1,7 +1,20 @@
 // What an item sees of a run and what it gives back. An item is a pure function of this view and its bands.
 
-import type { LogEntry, RunEvent, Senses, Trace } from '$sim';
+import type { Contamination, LogEntry, OwnLayer, RunEvent, Senses, Site, Trace, Verdict, WellPlan } from '$sim';
 import type { Said } from '../words/index';
+
+/** What a well lesson adds: the site plan as everybody sees it, the crew's own plan and book, and what came of it. */
+export interface WellView {
+  readonly handedOver: boolean;
+  readonly site: Site;
+  readonly contamination: readonly Contamination[];
+  /** The spot chosen; '' where none was: then it is the first. */
+  readonly spot: string;
+  readonly plan: WellPlan | null;
+  readonly ownLog: readonly OwnLayer[];
+  /** Measured at the end; null until the casing is set. */
+  readonly verdict: Verdict | null;
+}
 
 export interface RunView {
   readonly ticks: number;
@@ -19,6 +32,8 @@ export interface RunView {
   readonly goal_m: number;
   /** Cautions that the lesson shows. */
   readonly hazards: readonly string[];
+  /** null where the job is a hole only. */
+  readonly well: WellView | null;
 }
 
 /** What an item rests on: a moment, a depth, a figure with its unit. */

@@ -7,9 +7,13 @@ import { bandOf, shown, type Bands, type Judged, type RunView } from './item';
 /** Labels are read off rod marks: a sample labelled this little beyond a rod's end still counts for that rod, m. */
 const MARK_m = 0.1;
 
-/** Bands: rods, rod_m (length of one). */
+/** Rods that want a sample: as many as the lesson says, or all that were drilled down. Bands: rods or rod_m. */
+const rodsExpected = (view: RunView, bands: Bands): number =>
+  bands.rods ?? Math.max(1, Math.floor(view.depth_m / bandOf(bands, 'rod_m')));
+
+/** Bands: rods (left out: as many as were drilled down), rod_m (length of one). */
 export function sampleEachRod(view: RunView, bands: Bands): Judged {
-  const rods = bandOf(bands, 'rods');
+  const rods = rodsExpected(view, bands);
   const rod_m = bandOf(bands, 'rod_m');
   const caught = eventsNamed(view, 'sampleCaught');
   let have = 0;
@@ -25,9 +29,9 @@ export function sampleEachRod(view: RunView, bands: Bands): Judged {
   };
 }
 
-/** Share of the samples whose label lies near the depth the grains came from. Bands: rods (samples expected), limit_m. */
+/** Share of the samples whose label lies near the depth the grains came from. Bands: rods or rod_m (samples expected), limit_m. */
 export function labelsTrue(view: RunView, bands: Bands): Judged {
-  const rods = bandOf(bands, 'rods');
+  const rods = rodsExpected(view, bands);
   const limit_m = bandOf(bands, 'limit_m');
   const caught = eventsNamed(view, 'sampleCaught');
   if (caught.length === 0) return { share_frac: 0, reason: { key: 'reason.labelsTrue.none', data: {} }, evidence: [] };
@@ -58,9 +62,9 @@ export function labelsTrue(view: RunView, bands: Bands): Judged {
   };
 }
 
-/** Share of the samples named by their own grains. Bands: rods (samples expected). */
+/** Share of the samples named by their own grains. Bands: rods or rod_m (samples expected). */
 export function namedRight(view: RunView, bands: Bands): Judged {
-  const rods = bandOf(bands, 'rods');
+  const rods = rodsExpected(view, bands);
   if (view.tray.length === 0)
     return { share_frac: 0, reason: { key: 'reason.namedRight.none', data: {} }, evidence: [] };
   let right = 0;

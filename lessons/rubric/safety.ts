@@ -1,23 +1,39 @@
-// Items of the category safety: cautions read before the stem first turns, rods handled at rest, the bit free before the flow stops.
+// Items of the category safety: cautions read before the act they warn of, rods handled at rest, the bit free before the flow stops.
 
+import type { ActionName } from '$sim';
+import { actsWarnedOf } from '../hazards';
 import { acceptedActs, eventsNamed, stopsOf } from './episodes';
 import { bandOf, shown, type Bands, type Judged, type RunView } from './item';
 
-/** Share of the lesson's cautions read before the stem first turned (or by the end, if it never did). No bands. */
+/** First accepted act of the ones named, or null; the stem counts from its first turn. */
+function firstOf(view: RunView, actions: readonly ActionName[]): number | null {
+  let first: number | null = null;
+  for (const action of actions)
+    for (const [tick, , payload] of acceptedActs(view, action)) {
+      if (action === 'setTurning' && (payload as { on?: boolean }).on !== true) continue;
+      if (action === 'addAdditive' && (payload as { additive?: string }).additive !== 'chlorine') continue;
+      if (first === null || tick < first) first = tick;
+    }
+  return first;
+}
+
+/** Share of the lesson's cautions read before the act they warn of was first done (or by the end, if it never was). No bands. */
 export function cautionsRead(view: RunView): Judged {
-  const turned = acceptedActs(view, 'setTurning').find(([, , payload]) => (payload as { on?: boolean }).on === true);
   const read = new Map<string, number>();
+  const begun: number[] = [];
   for (const [tick, , payload] of acceptedActs(view, 'readCaution')) {
     const caution = (payload as { caution?: string }).caution ?? '';
     if (!view.hazards.includes(caution) || read.has(caution)) continue;
-    if (turned === undefined || tick <= turned[0]) read.set(caution, tick);
+    const first = firstOf(view, actsWarnedOf(caution));
+    if (first !== null && !begun.includes(first)) begun.push(first);
+    if (first === null || tick <= first) read.set(caution, tick);
   }
   const all = view.hazards.length;
   const have = read.size;
   return {
     share_frac: all === 0 ? 1 : have / all,
     reason: { key: have === all ? 'reason.cautionsRead.full' : 'reason.cautionsRead.lost', data: { have, all } },
-    evidence: [...read.values()].map((tick) => ({ tick })).concat(turned === undefined ? [] : [{ tick: turned[0] }]),
+    evidence: [...read.values(), ...begun].map((tick) => ({ tick })),
   };
 }
 

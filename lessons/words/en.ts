@@ -4,7 +4,18 @@ import { cli } from './en/cli';
 import { firstRods } from './en/firstRods';
 import { hazards } from './en/hazards';
 import { openHole } from './en/openHole';
+import { openWell } from './en/openWell';
 import { problems } from './en/problems';
 import { rubric } from './en/rubric';
+import { wellRubric } from './en/wellRubric';
 
-export const en = { ...firstRods, ...openHole, ...rubric, ...hazards, ...problems, ...cli } as const;
+export const en = {
+  ...firstRods,
+  ...openHole,
+  ...openWell,
+  ...rubric,
+  ...wellRubric,
+  ...hazards,
+  ...problems,
+  ...cli,
+} as const;

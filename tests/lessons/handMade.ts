@@ -92,6 +92,7 @@ export function cleanView(change: Partial<RunView> = {}): RunView {
     bitDiameter_m: 0.1,
     goal_m: 4.4,
     hazards: HAZARDS,
+    well: null,
     ...change,
   };
 }

@@ -21,6 +21,14 @@ export const hazards = {
   'hazard.hoses.text': 'Stop the pump and bleed a hose before you undo it.',
   'hazard.water.title': 'Water',
   'hazard.water.text': 'Nobody drinks from a new well before a laboratory says so.',
+  'hazard.lifting.title': 'Lifting rods and casing',
+  'hazard.lifting.text': 'Two people, straight backs. Clamp the rod before you let go. Nobody stands under it.',
+  'hazard.glue.title': 'Pipe cement and saw dust',
+  'hazard.glue.text': 'Work in the open, away from flames. Gloves and mask. Keep the lid on.',
+  'hazard.cement.title': 'Cement and bentonite dust',
+  'hazard.cement.text': 'Gloves, mask and goggles. Wet cement burns skin: wash it off at once.',
+  'hazard.lightning.title': 'Lightning',
+  'hazard.lightning.text': 'Stop work and go away from the rods when you hear thunder.',
   'hazard.limits':
     'The simulator does not replace supervised practice. Local codes, permits and licensed drillers come first.',
 } as const;
