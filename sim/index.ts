@@ -84,7 +84,6 @@ export { PACK_NAMES, PACKS, type PackName } from './materials/packs';
 export { SEAL_NAMES, SEALS, type SealName } from './materials/seals';
 export { WELL_PUMP_NAMES, WELL_PUMPS, type WellPumpName } from './materials/wellPumps';
 export { DRILLING_PUMP_NAMES, type DrillingPumpName } from './materials/drillingPumps';
-export { casingLength_m, shoe_m, type WellPlan } from './completion/plan';
 export { held_frac, PACK_HELD_frac } from './completion/packFit';
 export { passing_frac, staysLoose_frac, type Barrier } from './completion/passing';
 export { entrance_ms, openPerMetre_m } from './completion/slots';
