@@ -33,3 +33,13 @@ export {
 } from './runfile';
 export { replayFile, type Replayed } from './replayFile';
 export { en as lessonWords, fillSlots, format, isWordKey, type Said, type WordData, type WordKey } from './words/index';
+export { recordOf, type AboutRecord } from './record/recordOf';
+export { csvCell, CSV_COLUMNS, writeRecordCsv, writeRecordJson } from './record/csv';
+export {
+  BLANK_SHEET,
+  RECORD_FORMAT,
+  RECORD_FORMAT_VERSION,
+  type FillEntry,
+  type RecordSheet,
+  type TestEntry,
+} from './record/sheet';
