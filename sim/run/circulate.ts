@@ -1,6 +1,7 @@
 // One second of the circuit: the flow that pump and hole agree on, drawn from the pit, down the stem, up the annulus, back into the pit.
 
 import { rheologyOf } from '../fluid/rheology';
+import { SOAKED } from '../fluid/substances';
 import { fluidLevel_m } from '../hole/hole';
 import { emptyParcel, parcelVolume_m3 } from '../hole/parcel';
 import { pushThroughStem, readStem, type StemReading } from '../hole/stemFill';
@@ -104,6 +105,7 @@ export function comeUp(run: Run): void {
   countIn(state.boundary, work.hole.came);
   countOut(state.boundary, work.hole.left);
   state.wall.lost_m3 += parcelVolume_m3(work.hole.left);
+  state.wall.lostPolymer_kg += work.hole.left.dissolved_kg[SOAKED];
   state.wall.came_m3 += work.hole.came.water_m3;
   catchShare(run);
   pourInto(state.pit.settling, work.mouth);

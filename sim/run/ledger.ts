@@ -20,8 +20,8 @@ const summed = (values: Float64Array): number => {
   return total;
 };
 
-export function waterStored_m3({ hole, fill, pit }: RunState): number {
-  return hole.water_m3 + summed(fill.water_m3) + pit.settling.water_m3 + pit.suction.water_m3;
+export function waterStored_m3({ hole, fill, pit, well }: RunState): number {
+  return (well?.water_m3 ?? 0) + hole.water_m3 + summed(fill.water_m3) + pit.settling.water_m3 + pit.suction.water_m3;
 }
 
 /** Grain volume of one class in hole, bed, stem, pit and in the hand of whoever is catching a sample, m3. */
@@ -33,9 +33,10 @@ export function solidsStored_m3({ hole, fill, pit }: RunState, k: number): numbe
   return total;
 }
 
-/** One substance in hole, stem and pit, kg. */
-export function dissolvedStored_kg({ hole, fill, pit }: RunState, s: number): number {
+/** One substance in hole, stem, pit and well, kg. */
+export function dissolvedStored_kg({ hole, fill, pit, well }: RunState, s: number): number {
   let total = pit.settling.dissolved_kg[s] + pit.suction.dissolved_kg[s];
+  if (s === CHLORINE && well) total += well.chlorine_kg;
   for (let i = 0; i < hole.cells; i++) total += hole.dissolved_kg[s * hole.cells + i];
   for (let i = 0; i < fill.cells; i++) total += fill.dissolved_kg[s * fill.cells + i];
   return total;

@@ -99,6 +99,7 @@ export function openingState(scenario: Scenario): RunState {
     wall: {
       lost_m3: 0,
       came_m3: 0,
+      lostPolymer_kg: 0,
       taken_m3: new Float64Array(CAUSES.length),
       toldAgain_tick: new Float64Array(CAUSES.length),
     },

@@ -187,6 +187,8 @@ export interface WallTally {
   /** Fluid that has gone into the ground, and ground water that has come in, so far, m3. */
   lost_m3: number;
   came_m3: number;
+  /** Soaked polymer in what was lost. */
+  lostPolymer_kg: number;
   taken_m3: Float64Array;
   toldAgain_tick: Float64Array;
 }

@@ -7,6 +7,7 @@ import { petrol_ratio } from './gear';
 import { drill } from './drill';
 import { wander } from './noise';
 import type { Run } from './run';
+import { stepWell } from './stepWell';
 import { tendPit } from './pitWeather';
 import { wearPump } from './pumpCare';
 import { readSigns } from './signs';
@@ -37,6 +38,10 @@ function burnPetrol(run: Run): void {
 /** Carries the run one second on, in place. */
 export function step(run: Run): void {
   const { state } = run;
+  if (state.well) {
+    stepWell(run);
+    return;
+  }
   forgetOld(run);
   watchDaylight(run);
   workTasks(run);

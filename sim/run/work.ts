@@ -26,6 +26,7 @@ import type { MachineEvent } from '../machine/machine';
 import { createPitWork, type PitWork } from '../pit/exchange';
 import { createPitGround, type PitGround } from '../pit/seep';
 import type { ChamberReading } from '../pit/level';
+import { createWaterTick, type WaterTick } from '../well/casingWater';
 import { groundAt } from './ground';
 import type { Scenario } from './scenario';
 
@@ -72,6 +73,8 @@ export interface Work {
   /** Where the wall holds the steel. */
   readonly grip: Grip;
   readonly sweep: SweepInput;
+  /** What is asked of the well in this second, how much it stirs, and what came of it. */
+  readonly well: { wanted_m3s: number; stirs_ratio: number; readonly water: WaterTick };
   readonly signals: Signals;
   readonly edges: MachineEvent[];
 }
@@ -187,6 +190,7 @@ export function createWork(scenario: Scenario, kit: Kit, hole: HoleState, holeNu
       leaveFines_frac: wallGround.d15_mm.map((d15_mm) => 1 - capture_frac(d15_mm)),
       saltIn_gL: wallGround.salt_gL,
     },
+    well: { wanted_m3s: 0, stirs_ratio: 1, water: createWaterTick() },
     signals: {
       priming: false,
       primed: false,

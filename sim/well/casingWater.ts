@@ -10,6 +10,8 @@ import type { WellState } from './wellState';
 /** The water counts as at rest when it stands so near its level and so little comes in: 5 mm on a dipper, a glass in ten minutes. ASSUMED. */
 const STILL_m = 0.005;
 const STILL_m3s = 3e-7;
+/** So little is nothing, wherever the water stands: a screen in clay. */
+const NOTHING_m3s = 3e-8;
 /** A change of the ground's rate below this share is no step of its own in the history. */
 const SAME_RATE_ratio = 2e-3;
 /** Water that is left in the casing when it runs dry, m: the pump or bailer does not get it. ASSUMED. */
@@ -76,7 +78,7 @@ export function carryWater(well: WellState, tick: number, wanted_m3s: number, ti
   well.ground_m3s = out.ground_m3 / tick_s;
   well.drawn_m3s = out.drawn_m3 / tick_s;
   const near = Math.abs(well.level_m - well.rest_m) < STILL_m || !(intake.T_m2s > 0);
-  if (wanted_m3s === 0 && near && Math.abs(well.ground_m3s) < STILL_m3s) {
+  if (wanted_m3s === 0 && Math.abs(well.ground_m3s) < (near ? STILL_m3s : NOTHING_m3s)) {
     if (intake.T_m2s > 0) recordRate(rates, time_s, 0);
     well.ground_m3s = 0;
     well.still = true;

@@ -44,8 +44,9 @@ export interface WellState {
   /** Water in the casing, and how deep below ground it stands. */
   water_m3: number;
   level_m: number;
-  /** Chlorine in the water of casing and screen. */
+  /** Chlorine in the water of casing and ring, and how much water that is: what it was put into. */
   chlorine_kg: number;
+  chlorineIn_m3: number;
   ring: ScreenRing;
   /** What ground, ring and slots give as they are now, and where the water stands at rest. Brought up to date while the well is worked. */
   intake: Intake;
@@ -56,17 +57,19 @@ export interface WellState {
   drawn_m3s: number;
   /** The water has come to rest: nothing moves until somebody acts. */
   still: boolean;
+  /** Somebody has drawn or poured since it last was. */
+  stirred: boolean;
   /** Of the water that comes out, or last came out. */
   sand_gL: number;
   turbidity_NTU: number;
+  /** Share of that sand in each size class. */
+  sandClass_frac: Float64Array;
   /** Seconds of washing so far by method, in the order of DEVELOP_WORDS. */
   washed_s: Float64Array;
   /** Drawn out and poured in so far; sand that came out with it. */
   out_m3: number;
   in_m3: number;
   sand_kg: number;
-  /** Bailing or pumping once emptied the casing so far that it folded. */
-  folded: boolean;
   clearTold: boolean;
   brokenTold: boolean;
   jar: Jar | null;

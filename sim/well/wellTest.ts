@@ -9,7 +9,7 @@ export interface TestRow {
 }
 
 /** Why a test was broken off. */
-export type TestStop = 'tooDeep' | 'ranDry' | 'casingFolded';
+export type TestStop = 'tooDeep' | 'ranDry';
 
 export interface WellTest {
   lift: WellPumpName;

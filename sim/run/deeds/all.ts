@@ -8,7 +8,10 @@ import { pitDeeds } from './pit';
 import { planDeeds } from './plan';
 import { pumpDeeds } from './pump';
 import { siteDeeds } from './site';
+import { developDeeds } from './develop';
+import { finishDeeds } from './finish';
 import { stemDeeds } from './stem';
+import { testDeeds } from './test';
 import { trayDeeds } from './tray';
 
 const DEEDS: Deeds = {
@@ -20,6 +23,9 @@ const DEEDS: Deeds = {
   ...bookDeeds,
   ...planDeeds,
   ...siteDeeds,
+  ...developDeeds,
+  ...testDeeds,
+  ...finishDeeds,
 };
 const NOTHING: Deed = {};
 

@@ -145,6 +145,7 @@ export const HIDDEN: readonly string[] = [
   'hole.water_m3',
   'wall.came_m3',
   'wall.lost_m3',
+  'wall.lostPolymer_kg',
   'wall.taken_m3[]',
   'wall.toldAgain_tick[]',
   'fill.cells',

@@ -1,0 +1,23 @@
+// One second of job time once the casing is set: nothing turns and no fluid goes round any more, so only what can still change is worked.
+
+import { watchDaylight } from './daylight';
+import { wander } from './noise';
+import type { Run } from './run';
+import { watchStocks } from './stocks';
+import { workTasks } from './tasks';
+import { forgetOld } from './tell';
+import { watchWait } from './waiting';
+import { tendWell } from './wellTick';
+
+/** Carries a well one second on, in place. */
+export function stepWell(run: Run): void {
+  const { state } = run;
+  forgetOld(run);
+  watchDaylight(run);
+  workTasks(run);
+  tendWell(run);
+  wander(state.noise, run.streams.senses, state.tick);
+  watchStocks(run);
+  watchWait(run);
+  state.tick += 1;
+}

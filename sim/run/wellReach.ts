@@ -1,0 +1,45 @@
+// What pump or bailer can draw from the well now, and why not.
+
+import type { WellPumpName } from '../materials/wellPumps';
+import { WELL_PUMPS } from '../materials/wellPumps';
+import { deepestDraw_m } from '../well/lift';
+import type { RefusalKey } from './names';
+import type { Run } from './run';
+
+/** Height of a pump that sucks over the ground, m: handle and spout (ASSUMED); the drilling pump stands as high over its pit. */
+const PUMP_HEIGHT_m = 0.5;
+/** A bailer of this length in the casing brings up this share of its bore; a pull takes so long, and so long for each metre. ASSUMED. */
+const BAILER_m = 0.8;
+const BAILER_ratio = 0.5;
+const PULL_s = 6;
+const PULL_sm = 4;
+/** Water over the casing's end that a pump or bailer needs, m. ASSUMED. */
+const LEAST_WATER_m = 0.3;
+
+/** Deepest level below ground from which a lift draws here, m. */
+export function reach_m(run: Run, lift: WellPumpName): number {
+  const pump = WELL_PUMPS[lift];
+  const { altitude_m, temperature_C } = run.kit;
+  return deepestDraw_m(pump, altitude_m, temperature_C) - (pump.sucks ? PUMP_HEIGHT_m : 0);
+}
+
+/** Does the water stand too deep for a pump that sucks? */
+export const tooDeep = (run: Run, lift: WellPumpName): boolean => run.state.well!.level_m > reach_m(run, lift);
+
+/** There is next to no water in the casing. */
+export const isDry = ({ state }: Run): boolean => state.well!.water_m3 < LEAST_WATER_m * state.well!.section_m2;
+
+/** Rate of a bailer at so many pulls a minute, m3/s: a deeper level slows it. */
+export function bailing_m3s(run: Run, pulls_min: number): number {
+  const { level_m, section_m2 } = run.state.well!;
+  const most_min = 60 / (PULL_s + PULL_sm * Math.max(0, level_m));
+  return (Math.min(pulls_min, most_min) / 60) * BAILER_m * BAILER_ratio * section_m2;
+}
+
+/** A casing stands in the hole: what works on the water needs that. */
+export function casingRefusal({ state, scenario }: Run): RefusalKey | null {
+  if (!scenario.well) return 'casingNotIn';
+  if (state.well) return null;
+  const { casing, plan } = state.completion;
+  return plan && casing.shoe_m > 0 && casing.motion_m === 0 ? null : 'casingNotIn';
+}
