@@ -84,6 +84,7 @@ export { entrance_ms, openPerMetre_m } from './completion/slots';
 export { HAND_PUMP_M3S } from './well/need';
 export type { Gradation } from './ground/gradation';
 export { DEFAULT_KIT, type Kit } from './materials/kit';
+export { SITE_RULE_m } from './materials/siteRules';
 export { POLYMER } from './materials/polymer';
 export { ADDITIVE_NAMES, type AdditiveName } from './materials/additives';
 export { BENTONITE, CHLORINE, SALT, SOAKED, SOAKING, SUBSTANCE_COUNT, SUBSTANCES, SWELLING } from './fluid/substances';

@@ -9,6 +9,7 @@ import { planNotes } from '../completion/planNotes';
 import { SOILS } from '../materials/soils';
 import { USUAL_SOILS } from '../materials/soilWords';
 import { WELL_PUMPS } from '../materials/wellPumps';
+import { groundOf } from './ground';
 import type { Run } from './run';
 
 export interface PlanBoard {
@@ -31,13 +32,13 @@ function bedsOf(run: Run): PlanBed[] {
 /** The deepest that any neighbour's water fell in the driest month, m; null without neighbours. */
 function lowestTold_m(run: Run): number | null {
   let lowest_m: number | null = null;
-  for (const { dryLevel_m } of run.scenario.ground.site.wells) lowest_m = Math.max(lowest_m ?? 0, dryLevel_m);
+  for (const { dryLevel_m } of groundOf(run).site.wells) lowest_m = Math.max(lowest_m ?? 0, dryLevel_m);
   return lowest_m;
 }
 
 /** What a plan is held against; the rate is that of a hand pump. */
 export const planFacts = (run: Run): PlanFacts => ({
-  bit_m: run.scenario.kit.bit_m,
+  bit_m: run.kit.bit_m,
   depth_m: run.state.hole.depth_m,
   beds: bedsOf(run),
   lowest_m: lowestTold_m(run),
