@@ -19,12 +19,16 @@ export interface CasingState {
   shoe_m: number;
   /** Height of the fluid inside above the lower end, m. */
   inside_m: number;
+  /** Diameter of a full rod that takes as much room in the hole as the casing does now, m: the less, the fuller it is. */
+  steel_m: number;
   /** A lowering under way: metres left and speed. */
   motion_m: number;
   motion_ms: number;
   /** The crew pours fluid into it as it goes down. */
   filling: boolean;
-  /** The pipe has broken at its screen; the part below that may stand off by this, m: sand comes in there. */
+  /** How far it has been worked down through fill, m. */
+  worked_m: number;
+  /** The pipe has parted at its screen or at a joint: sand comes in there. */
   snapped: boolean;
 }
 
@@ -36,8 +40,10 @@ export const createCasing = (): CasingState => ({
   joint_frac: 1,
   shoe_m: 0,
   inside_m: 0,
+  steel_m: 0,
   motion_m: 0,
   motion_ms: 0,
   filling: false,
+  worked_m: 0,
   snapped: false,
 });

@@ -2,6 +2,7 @@
 
 import { ACTION_SPECS } from './actions';
 import { malformedIn, type Malformed, type Payload } from './check';
+import { casingInHole } from './casing';
 import { handsFree } from './hands';
 import { darkAt } from './daylight';
 import { deedOf } from './deeds/all';
@@ -28,6 +29,28 @@ function overFor(run: Run, action: ActionName): boolean {
 /** Acts on the pit and its fluid, and on the pump that draws from it, wait until there is a pit. */
 const NEEDS_PIT: readonly ActionName[] = ['prime', 'clearStrainer', 'setStrainer'];
 
+/** Acts that need a stem to hang over the hole, unless they only switch something off. */
+const NEEDS_STEM: readonly ActionName[] = [
+  'setTurning',
+  'setFeed',
+  'setThrottle',
+  'lift',
+  'lower',
+  'removeRod',
+  'workStem',
+];
+
+function switchesOff(payload: Payload): boolean {
+  return payload.on === false || payload.feed_frac === 0 || payload.throttle_frac === 0;
+}
+
+/** With the stem laid aside nothing can be done with it; with the casing in the hole it cannot even come back. */
+function stemBar(run: Run, name: ActionName, payload: Payload): RefusalKey | null {
+  if (name !== 'addRod' && (!NEEDS_STEM.includes(name) || switchesOff(payload))) return null;
+  if (casingInHole(run.state)) return 'casingInHole';
+  return run.state.stem.rods === 0 && name !== 'addRod' ? 'noStem' : null;
+}
+
 /** Whatever the act: in the dark, without a pit, or in the middle of moving it cannot be done. The book can always be written. */
 function barred(run: Run, name: ActionName): RefusalKey | null {
   if (isBookAct(name)) return null;
@@ -45,7 +68,11 @@ export function canAct(run: Run, name: ActionName, payload: Payload): ActResult 
   if (overFor(run, name)) return { kind: 'refused', reason: 'ended' };
   const deed = deedOf(name);
   const hands = deed.hands?.(payload) ?? ACTION_SPECS[name].hands;
-  const reason = barred(run, name) ?? deed.refusal?.(run, payload) ?? (handsFree(run) < hands ? 'handsBusy' : null);
+  const reason =
+    barred(run, name) ??
+    stemBar(run, name, payload) ??
+    deed.refusal?.(run, payload) ??
+    (handsFree(run) < hands ? 'handsBusy' : null);
   return reason ? { kind: 'refused', reason } : DONE;
 }
 

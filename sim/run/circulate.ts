@@ -34,7 +34,8 @@ function lineFluidInto(run: Run, out: LineFluid, reading: StemReading): void {
 export function solveCirculation(run: Run): void {
   const { state, work } = run;
   const { pump, stem, hole, fill, pit } = state;
-  readHole(hole, stem.bit_m, run.kit.rodOutside_m, run.kit.temperature_C, work.hole);
+  const place = stemPlace(run);
+  readHole(hole, place.bit_m, place.rodOutside_m, run.kit.temperature_C, work.hole);
   if (pump.throttle_frac <= 0 || !pump.primed) {
     pump.flow_m3s = 0;
     pump.gulping = false;
@@ -96,7 +97,9 @@ const STILL_SHEAR_1s = 0.05;
 export function comeUp(run: Run): void {
   const { state, work } = run;
   const input = work.sweep;
-  input.bit_m = state.stem.bit_m;
+  const place = stemPlace(run);
+  input.bit_m = place.bit_m;
+  input.rodOutside_m = place.rodOutside_m;
   input.ambient_1s =
     state.pump.flow_m3s > 0 ? Math.max(STILL_SHEAR_1s, 0.5 * work.flowResult.wallRate_1s) : STILL_SHEAR_1s;
   emptyParcel(work.mouth);

@@ -13,5 +13,5 @@ export function costOf(run: Run): number {
     stocks.powderUsed_kg * PRICE_marks.polymerPerKg +
     stocks.bentoniteUsed_kg * PRICE_marks.bentonitePerKg +
     stocks.chlorineUsed_kg * PRICE_marks.chlorinePerKg;
-  return crew + petrol + additives + stocks.waterUsed_L * PRICE_marks.waterPerL;
+  return crew + petrol + additives + stocks.waterUsed_L * PRICE_marks.waterPerL + stocks.wellSpent_marks;
 }

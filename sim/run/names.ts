@@ -112,6 +112,8 @@ export const REFUSAL_KEYS = [
   'siteSettled',
   'notOffered',
   'stemInHole',
+  'noStem',
+  'casingInHole',
   'stillDrilling',
   'notPlanned',
   'planBroken',

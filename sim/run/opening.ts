@@ -119,6 +119,7 @@ export function openingState(scenario: Scenario): RunState {
       bentoniteUsed_kg: 0,
       clayUsed_kg: 0,
       chlorineUsed_kg: 0,
+      wellSpent_marks: 0,
     },
     outTold: { water: opening.water_L <= 0, powder: opening.powder_kg <= 0, petrol: opening.petrol_L <= 0 },
     boundary: createBoundary(),

@@ -129,6 +129,8 @@ export interface Stocks {
   bentoniteUsed_kg: number;
   clayUsed_kg: number;
   chlorineUsed_kg: number;
+  /** What casing, pack and seals have cost so far: bought as they are used. */
+  wellSpent_marks: number;
 }
 
 /** Ends of stocks already told. */

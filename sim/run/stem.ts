@@ -5,6 +5,7 @@ import { passableTo_m } from '../hole/wall/passage';
 import type { Kit } from '../materials/kit';
 import { dragShare } from '../drilling/pull';
 import { hangingWeight_N } from '../drilling/weight';
+import { casingInHole, casingPlaceInto } from './casing';
 import { flowing } from './flowing';
 import type { Run } from './run';
 import type { RunState } from './state';
@@ -21,9 +22,12 @@ export function rodBore_m3(kit: Kit): number {
   return (Math.PI / 4) * kit.rodBore_m * kit.rodBore_m * kit.rodLength_m;
 }
 
+/** Where the steel stands in the hole: the stem, or the casing when that is in. */
 export function stemPlace(run: Run): StemPlace {
+  const { state } = run;
   const { place } = run.work;
-  place.bit_m = run.state.stem.bit_m;
+  if (casingInHole(state)) return casingPlaceInto(place, state.completion);
+  place.bit_m = state.stem.bit_m;
   place.rodOutside_m = run.kit.rodOutside_m;
   return place;
 }

@@ -1,6 +1,7 @@
 // One second of job time. The order is the order of cause: what the crew does, the fluid, the flow, the bit, ground and wall, the hole, the pit, what can be sensed, the machine.
 
 import { ageAll } from './ageing';
+import { moveCasing } from './casing';
 import { comeUp, pumpDown, solveCirculation } from './circulate';
 import { watchDaylight } from './daylight';
 import { petrol_ratio } from './gear';
@@ -11,7 +12,7 @@ import { stepWell } from './stepWell';
 import { tendPit } from './pitWeather';
 import { wearPump } from './pumpCare';
 import { readSigns } from './signs';
-import { moveStem } from './stem';
+import { moveStem, stemPlace } from './stem';
 import { watchStocks } from './stocks';
 import { workTasks } from './tasks';
 import { forgetOld } from './tell';
@@ -47,12 +48,14 @@ export function step(run: Run): void {
   workTasks(run);
   burnPetrol(run);
   run.work.bitBefore_m = state.stem.bit_m;
+  run.work.steelBefore_m = stemPlace(run).bit_m;
   moveStem(run);
   ageAll(run);
   solveCirculation(run);
   pumpDown(run);
   wearPump(run);
   drill(run);
+  moveCasing(run);
   tryWall(run);
   comeUp(run);
   tendPit(run);

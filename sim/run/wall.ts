@@ -20,7 +20,7 @@ const TOLD_AGAIN_s = 300;
 function swab(run: Run): void {
   const { state, work } = run;
   const input = work.swabInput;
-  input.lift_ms = (work.bitBefore_m - state.stem.bit_m) / TICK_s;
+  input.lift_ms = (work.steelBefore_m - work.place.bit_m) / TICK_s;
   input.holeWidth_m = work.hole.diameter_m;
   input.flow_m3s = state.pump.flow_m3s;
   input.balling_frac = state.stem.balling_frac;
@@ -34,7 +34,8 @@ function drink(run: Run): void {
   const input = work.lossInput;
   const flows = state.pump.flow_m3s > 0;
   input.tick = state.tick;
-  input.bit_m = state.stem.bit_m;
+  input.bit_m = work.place.bit_m;
+  input.rodOutside_m = work.place.rodOutside_m;
   input.inflow_m3 = parcelVolume_m3(work.atBit) + parcelVolume_m3(work.poured);
   input.turning = state.stem.turning && !state.stem.stalled;
   input.wallShear_Pa = flows ? flowResult.wallShear_Pa : 0;

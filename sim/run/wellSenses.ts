@@ -1,13 +1,13 @@
 // What a crew knows of the well under way: its plan, the casing in its hands, what it has poured and sounded, the water it has brought out.
 
+import { piecesFor } from '../completion/amounts';
 import type { CasingLook } from '../completion/casing';
 import type { FillName } from '../completion/fills';
 import type { WellPlan } from '../completion/plan';
-import { shoe_m } from '../completion/plan';
+import { casingLength_m, shoe_m } from '../completion/plan';
 import type { JobMode } from '../machine/machine';
 import type { SealName } from '../materials/seals';
 import type { Run } from './run';
-import { piecesPlanned } from './casing';
 import { wellWaterOf, type WellWater } from './wellWater';
 
 export interface CasingSenses {
@@ -48,7 +48,7 @@ export function wellSensesOf(run: Run): WellSenses | null {
     job: state.machine.job,
     plan,
     casing: {
-      pieces: plan ? piecesPlanned(plan) : 0,
+      pieces: plan ? piecesFor(casingLength_m(plan)) : 0,
       joined: casing.joined,
       length_m: toCentimetre(casing.length_m),
       shoe_m: toCentimetre(casing.shoe_m),

@@ -53,6 +53,8 @@ export interface Work {
   /** What a bucket pours into the hole in this second. */
   readonly poured: Parcel;
   bitBefore_m: number;
+  /** Lower end of the steel, stem or casing, as the second began. */
+  steelBefore_m: number;
   readonly pit: PitWork;
   readonly pitGround: PitGround;
   readonly flowInput: FlowInput;
@@ -133,6 +135,7 @@ export function createWork(scenario: Scenario, kit: Kit, hole: HoleState, holeNu
     fallen: createParcel(),
     poured: createParcel(),
     bitBefore_m: 0,
+    steelBefore_m: 0,
     pit: createPitWork(),
     pitGround: createPitGround(ground, Math.max(kit.settling.depth_m, kit.suction.depth_m)),
     flowInput: {

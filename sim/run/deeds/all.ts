@@ -2,10 +2,12 @@
 
 import type { ActionName } from '../names';
 import { bookDeeds } from './book';
+import { casingDeeds } from './casing';
 import type { Deed, Deeds } from './deed';
 import { fluidDeeds } from './fluid';
 import { pitDeeds } from './pit';
 import { planDeeds } from './plan';
+import { pullingDeeds } from './pulling';
 import { pumpDeeds } from './pump';
 import { siteDeeds } from './site';
 import { developDeeds } from './develop';
@@ -22,6 +24,8 @@ const DEEDS: Deeds = {
   ...trayDeeds,
   ...bookDeeds,
   ...planDeeds,
+  ...pullingDeeds,
+  ...casingDeeds,
   ...siteDeeds,
   ...developDeeds,
   ...testDeeds,

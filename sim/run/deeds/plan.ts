@@ -48,8 +48,8 @@ function refusal(run: Run, payload: Payload): RefusalKey | null {
     (plan.pack === 'none' || well.packs.includes(plan.pack)) &&
     (plan.seal === 'none' || well.seals.includes(plan.seal));
   if (!offered) return 'notOffered';
-  if (checkPlan(plan, planFacts(run)).length > 0) return 'planBroken';
-  return changesWhatIsDone(run, plan) ? 'planDone' : null;
+  if (changesWhatIsDone(run, plan)) return 'planDone';
+  return checkPlan(plan, planFacts(run)).length > 0 ? 'planBroken' : null;
 }
 
 export const planDeeds: Deeds = {

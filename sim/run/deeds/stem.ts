@@ -21,10 +21,10 @@ const CLEAR_OF_FILL_m = 0.1;
 const FREED_PULL_ms = 0.05;
 
 /** A rod comes off when at least this share of it is out of the mouth. ASSUMED: the clamp takes the rest. */
-const HALF_OUT_frac = 0.5;
+export const HALF_OUT_frac = 0.5;
 
 /** How far the stem must still come up until its top rod is out of the mouth, m. */
-function rodToDraw_m(run: Run): number {
+export function rodToDraw_m(run: Run): number {
   const out_m = stemLength_m(run) - run.state.stem.bit_m;
   return Math.min(run.state.stem.bit_m, Math.max(0, run.kit.rodLength_m - out_m));
 }
@@ -32,7 +32,7 @@ function rodToDraw_m(run: Run): number {
 const stuck = (run: Run): RefusalKey | null => (run.state.machine.stem === 'stuck' ? 'stemStuck' : null);
 
 /** Rods are screwed only on a still stem without pressure in it. */
-function rodHandling(run: Run): RefusalKey | null {
+export function rodHandling(run: Run): RefusalKey | null {
   if (run.state.stem.turning) return 'turningOn';
   if (flowing(run.state) || run.state.pump.throttle_frac > 0) return 'flowOn';
   if (run.state.stem.motion_m !== 0) return 'stemMoving';

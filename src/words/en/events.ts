@@ -117,6 +117,8 @@ export const events = {
   'refusal.siteSettled': 'The spot is settled. The work has begun there.',
   'refusal.notOffered': 'There is none of that kind here.',
   'refusal.stemInHole': 'Rods are still in the hole. Pull them out first.',
+  'refusal.noStem': 'No stem hangs over the hole.',
+  'refusal.casingInHole': 'The casing stands in the hole.',
   'refusal.stillDrilling': 'Drilling still goes on. Stop it first.',
   'refusal.notPlanned': 'There is no plan yet. Plan the well first.',
   'refusal.planBroken': 'This plan cannot be built. Look at its fields.',

@@ -79,6 +79,7 @@ export const SENSED: readonly string[] = [
   'stocks.clay_kg',
   'stocks.chlorine_kg',
   'stocks.chlorineUsed_kg',
+  'stocks.wellSpent_marks',
   'lastRefusal.action',
   'lastRefusal.reason',
   'lastRefusal.tick',

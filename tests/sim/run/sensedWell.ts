@@ -17,4 +17,6 @@ export const WELL_HIDDEN: readonly string[] = [
   'completion.casing.joint_frac',
   'completion.casing.motion_m',
   'completion.casing.motion_ms',
+  'completion.casing.steel_m',
+  'completion.casing.worked_m',
 ];
