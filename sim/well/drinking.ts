@@ -10,10 +10,6 @@ export const TASTE_gL = [0.6, 1] as const;
 const CLASS_FROM_gL = [1, 10, 100] as const;
 /** Dissolved solids for each uS/cm, mg/L: .64, between .55 and .75 (Hem 1985, from memory). */
 const SOLIDS_PER_uScm = 0.64;
-/** Chloride in common salt by mass: 35.45/58.44. Taste from 250 mg/L (WHO, from memory). */
-const CHLORIDE_frac = 35.45 / 58.44;
-export const CHLORIDE_TASTE_gL = 0.25;
-
 export type SaltClass = 'fresh' | 'brackish' | 'saline' | 'brine';
 
 /** Class of dissolved solids, g/L. Source: Freeze & Cherry 1979 (from memory). Worked values: .5 -> fresh, 1 -> brackish, 35 -> saline. */
@@ -24,6 +20,3 @@ export function saltClass(salt_gL: number): SaltClass {
 
 /** What a meter shows, uS/cm: solids in mg/L over .64. Source: Hem 1985 (from memory). Worked value: 1 g/L -> 1562.5. */
 export const conductivity_uScm = (salt_gL: number): number => (salt_gL * 1000) / SOLIDS_PER_uScm;
-
-/** Chloride of water whose salt is common salt, g/L. Worked value: 1 g/L -> .6066. */
-export const chloride_gL = (salt_gL: number): number => salt_gL * CHLORIDE_frac;

@@ -9,17 +9,6 @@ import { ln } from '../numeric/functions';
 export const ringSkin_ratio = (K_ms: number, ring_ms: number, inner_m: number, outer_m: number): number =>
   (K_ms / ring_ms - 1) * ln(outer_m / inner_m);
 
-/** Drawdown that a skin costs at the screen, m: Q sigma/(2 pi T). Source: Ramey 1982. Worked value: 17 L/min, 5.381, T 1e-3 -> .2427. */
-export const skinDrawdown_m = (flow_m3s: number, T_m2s: number, skin_ratio: number): number =>
-  (flow_m3s * skin_ratio) / (2 * Math.PI * T_m2s);
-
-/**
- * Skin of a cloth over the slots, no unit: 2 pi T/(psi A), psi 1/s its permittivity, (m/s)/m, A m2 the slots it covers, both above 0.
- * Source: Darcy through the cloth, ASTM D4491 for psi (from memory). Worked value: T 1e-3, .2, .006 -> 5.236.
- */
-export const clothSkin_ratio = (T_m2s: number, permittivity_1s: number, openArea_m2: number): number =>
-  (2 * Math.PI * T_m2s) / (permittivity_1s * openArea_m2);
-
 /** The least that is left of a cell's way in, as ln(reach/radius), however well its ring leads. Keeps 1/0 out. */
 const LEAST_WAY = 0.1;
 

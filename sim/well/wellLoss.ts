@@ -16,9 +16,3 @@ export function slotLoss_s2m5(openArea_m2: number): number {
 /** Well loss, m: C Q^2. Source: Jacob 1947. Worked value: 1.45e-7 d2/m5 and 1306 m3/d -> .2473. */
 export const wellLoss_m = (coefficient_s2m5: number, flow_m3s: number): number =>
   coefficient_s2m5 * flow_m3s * Math.abs(flow_m3s);
-
-/**
- * Efficiency of a well, no unit: what the ground takes of the whole drawdown, B Q/(B Q + C Q^2). Both m, not both 0.
- * Source: Jacob 1947; Rorabaugh 1953. Worked value: B 3.26e-3 d/m2, C 1.45e-7 d2/m5, Q 1306 m3/d -> .945.
- */
-export const efficiency_frac = (inGround_m: number, inWell_m: number): number => inGround_m / (inGround_m + inWell_m);

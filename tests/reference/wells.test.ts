@@ -1,17 +1,17 @@
 // Published, remembered and recomputed values of well hydraulics.
 import { describe } from 'vitest';
 import { createRateSteps, recordRate } from '../../sim/well/rateSteps';
-import { clothSkin_ratio, ringSkin_ratio, sharedSkin_ratio, skinDrawdown_m } from '../../sim/well/skin';
+import { clothSkin_ratio } from '../../sim/well/cellSkin';
+import { ringSkin_ratio, sharedSkin_ratio } from '../../sim/well/skin';
 import { storageEnd_s } from '../../sim/well/storage';
 import { slopePerTenfold, straightLineT_m2s } from '../../sim/well/straightLine';
 import { steppedDrawdown_m, theisDrawdown_m, theisU } from '../../sim/well/theis';
-import { coveredFlow_m3s, freeFlow_m3s, sichardtReach_m } from '../../sim/well/thiem';
 import { coveredDrawdown_m, freeDrawdown_m } from '../../sim/well/thinAquifer';
 import { acrossBeds_ms, alongBeds_ms, transmissivity_m2s } from '../../sim/well/transmissivity';
 import { wellFunction } from '../../sim/well/wellFunction';
-import { efficiency_frac, slotLoss_s2m5, wellLoss_m } from '../../sim/well/wellLoss';
+import { slotLoss_s2m5, wellLoss_m } from '../../sim/well/wellLoss';
 import { huismanSkin_ratio, kozenyShare_ratio, partialSkin_ratio } from '../../sim/well/partial';
-import { drawdownOf_m, responseAfter_sm2, type Intake } from '../../sim/well/yield';
+import { drawdownOf_m, largestYield_m3s, responseAfter_sm2, type Intake } from '../../sim/well/yield';
 import { row } from './row';
 
 const DAY_s = 86400;
@@ -123,6 +123,9 @@ describe('the well function', () => {
 });
 
 describe('steady wells', () => {
+  /** Between two radii the cone of Theis is steady long before it is so as a whole: there Thiem holds. */
+  const between_m = (flow_m3s: number, T_m2s: number, near_m: number, far_m: number): number =>
+    theisDrawdown_m(flow_m3s, T_m2s, 1e-4, near_m, 1e7) - theisDrawdown_m(flow_m3s, T_m2s, 1e-4, far_m, 1e7);
   row({
     id: 'W-01',
     mark: 'V',
@@ -130,33 +133,42 @@ describe('steady wells', () => {
     source: 'Subramanya, Engineering Hydrology, ch. 9, public solution',
     expected: 2231.92 / DAY_s,
     tolerance: { rel: 1e-4 },
-    compute: () => coveredFlow_m3s((45 * 20) / DAY_s, 3, 0, 0.15, 300),
+    compute: () => {
+      const T_m2s = (45 * 20) / DAY_s;
+      return largestYield_m3s({ ...clean, T_m2s }, 3, between_m(1, T_m2s, 0.15, 300));
+    },
   });
   row({
     id: 'W-03',
     mark: 'V',
-    about: 'confined: K 5e-5, 20 m, s 2.0 at .1 m and .2 at 100 m: 1.637e-3 m3/s',
+    about: 'confined: K 5e-5, 20 m, 1.637e-3 m3/s: 1.8 m between .1 and 100 m',
     source: 'a soil mechanics course, solved example (its page lost the minus signs)',
-    expected: 1.637e-3,
+    expected: 2 - 0.2,
     tolerance: { rel: 1e-3 },
-    compute: () => coveredFlow_m3s(5e-5 * 20, 2, 0.2, 0.1, 100),
+    compute: () => between_m(1.637e-3, 5e-5 * 20, 0.1, 100),
   });
   row({
     id: 'W-04',
     mark: 'V',
-    about: 'free table: K 1.4e-4, 14.05 m, s 9.52 at 10 m and 4.81 at 27.70 m: .028 m3/s',
-    source: 'a course problem with its answer',
-    expected: 0.028,
+    about: 'free table: .028 m3/s, K 1.4e-4, 14.05 m: from 9.52 m at 10 m to 4.81 m at 27.70 m',
+    source: 'a course problem with its answer (Dupuit 1863), here by the correction of Jacob 1944',
+    expected: [9.52, 4.81],
     tolerance: { rel: 1e-3 },
-    compute: () => freeFlow_m3s(1.4e-4, 14.05 - 9.52, 14.05 - 4.81, 10, 27.7),
+    compute: () => {
+      const cone_m = between_m(0.028, 1.4e-4 * 14.05, 10, 27.7);
+      return [
+        freeDrawdown_m(coveredDrawdown_m(4.81, 14.05) + cone_m, 14.05),
+        freeDrawdown_m(coveredDrawdown_m(9.52, 14.05) - cone_m, 14.05),
+      ];
+    },
   });
   row({
     id: 'W-15',
     mark: 'V',
-    about: 'a hole twice as wide, 152 to 305 mm, R 120 m, gives 10 to 15 % more',
+    about: 'a well twice as wide gives 10 to 15 % more: 152 to 305 mm, R 120 m',
     source: 'US Army TI 814-01, 1998, T5-4 and the statement before it',
     expected: { from: 1.1, to: 1.15 },
-    compute: () => coveredFlow_m3s(1, 1, 0, 0.1524, 120) / coveredFlow_m3s(1, 1, 0, 0.0762, 120),
+    compute: () => between_m(1, 1e-2, 0.0762, 120) / between_m(1, 1e-2, 0.1524, 120),
   });
   row({
     id: 'W-15b',
@@ -165,8 +177,7 @@ describe('steady wells', () => {
     source: 'W-F16, recomputed',
     expected: [1.0978, 1.1039],
     tolerance: { rel: 1e-3 },
-    compute: () =>
-      [0.05, 0.0762].map((r_m) => coveredFlow_m3s(1, 1, 0, 2 * r_m, 120) / coveredFlow_m3s(1, 1, 0, r_m, 120)),
+    compute: () => [0.05, 0.0762].map((r_m) => between_m(1, 1e-2, r_m, 120) / between_m(1, 1e-2, 2 * r_m, 120)),
   });
   row({
     id: 'W-17',
@@ -175,16 +186,7 @@ describe('steady wells', () => {
     source: 'Logan 1964 (from memory)',
     expected: 1.22,
     tolerance: { rel: 3e-3 },
-    compute: () => 1 / coveredFlow_m3s(1, 1, 0, 1, Math.pow(10, 3.32)),
-  });
-  row({
-    id: 'W-20',
-    mark: 'R',
-    about: 'reach of the cone, s 1 m, K 1e-4: 30 m',
-    source: 'Sichardt 1928 (from memory), recomputed',
-    expected: 30,
-    tolerance: { rel: 1e-12 },
-    compute: () => sichardtReach_m(1, 1e-4),
+    compute: () => 1e-2 * between_m(1, 1e-2, 0.05, 0.05 * Math.pow(10, 3.32)),
   });
   row({
     id: 'K-F6',
@@ -345,7 +347,11 @@ describe('what hinders the water', () => {
     expected: [94.5, 93.0, 90.3, 87.3, 84.6, 81.8],
     tolerance: { rel: 1e-3 },
     compute: () =>
-      RATES_m3d.map((rate) => 100 * efficiency_frac(step.B_dm2 * rate, wellLoss_m(step.C_s2m5, rate / DAY_s))),
+      RATES_m3d.map((rate) => {
+        const well = { ...clean, wellLoss_s2m5: step.C_s2m5 };
+        const whole_m = drawdownOf_m(well, rate / DAY_s, step.B_dm2 * DAY_s);
+        return 100 * (1 - wellLoss_m(step.C_s2m5, rate / DAY_s) / whole_m);
+      }),
   });
   row({
     id: 'W-09',
@@ -411,7 +417,8 @@ describe('what hinders the water', () => {
     tolerance: { rel: 1e-3 },
     compute: () => {
       const skin = ringSkin_ratio(1e-3, 1e-4, 0.055, 0.1);
-      return [skin, skinDrawdown_m(17 * LITRE_A_MINUTE_m3s, 1e-3, skin)];
+      const at = (skin_ratio: number): number => responseAfter_sm2({ ...clean, skin_ratio }, DAY_s);
+      return [skin, 17 * LITRE_A_MINUTE_m3s * (at(skin) - at(0))];
     },
   });
   row({
@@ -435,11 +442,15 @@ describe('what hinders the water', () => {
   row({
     id: 'W-14c',
     mark: 'D',
-    about: 'cloth of .2 per second over 60 cm2 of slots: the loss at 17 L/min is Q/(psi A)',
+    about: 'cloth of .2 per second round 3 m of 63 mm pipe: the loss at 17 L/min is Q/(psi A)',
     source: 'Darcy; permittivity after ASTM D4491 (from memory)',
-    expected: (17 * LITRE_A_MINUTE_m3s) / (0.2 * 0.006),
-    tolerance: { rel: 1e-12 },
-    compute: () => skinDrawdown_m(17 * LITRE_A_MINUTE_m3s, 1e-3, clothSkin_ratio(1e-3, 0.2, 0.006)),
+    expected: (17 * LITRE_A_MINUTE_m3s) / (0.2 * Math.PI * 0.063 * 3),
+    tolerance: { rel: 1e-9 },
+    compute: () => {
+      const skin = clothSkin_ratio(1e-3 / 3, 0.0315, 0.2, 1);
+      const at = (skin_ratio: number): number => responseAfter_sm2({ ...clean, skin_ratio }, DAY_s);
+      return 17 * LITRE_A_MINUTE_m3s * (at(skin) - at(0));
+    },
   });
   row({
     id: 'W-19',

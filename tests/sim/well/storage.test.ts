@@ -1,10 +1,9 @@
 // The casing's own water against a published solution, and the straight line that a test is read by.
 import { describe, expect, it } from 'vitest';
-import { createRateSteps, recordRate } from '../../../sim/well/rateSteps';
 import { groundRate_m3s, storageEnd_s, type CasingTick } from '../../../sim/well/storage';
 import { slopePerTenfold, straightLineT_m2s } from '../../../sim/well/straightLine';
-import { steppedDrawdown_m, theisDrawdown_m, theisU } from '../../../sim/well/theis';
-import { wellFunction } from '../../../sim/well/wellFunction';
+import { theisDrawdown_m } from '../../../sim/well/theis';
+import { pumpedWell } from './pumpedWell';
 
 /** Modified Bessel functions K0 and K1 from their integral, exp(-x cosh t), by the trapezium. */
 function bessel(x: number, order: 0 | 1): number {
@@ -51,8 +50,8 @@ function wideWell_m(
   return (sum * Math.LN2) / t_s;
 }
 
-/** A test of a well second by second: the levels at some times. */
-function pumped(
+/** Levels at some seconds of a well of 63 mm pumped at one rate. */
+const pumped = (
   Q: number,
   T_m2s: number,
   S_ratio: number,
@@ -60,29 +59,10 @@ function pumped(
   casing_m: number,
   skin: number,
   at_s: number[],
-): number[] {
-  const steps = createRateSteps();
-  const tick: CasingTick = {
-    pumped_m3s: Q,
-    drawdown_m: 0,
-    earlier_m: 0,
-    before_m3s: 0,
-    response_sm2: wellFunction(theisU(r_m, S_ratio, T_m2s, 1)) / (4 * Math.PI * T_m2s),
-    skin_sm2: skin / (2 * Math.PI * T_m2s),
-    loss_s2m5: 0,
-    section_m2: Math.PI * casing_m * casing_m,
-  };
-  const levels: number[] = [];
-  for (let t = 0; t < Math.max(...at_s); t++) {
-    tick.earlier_m = steppedDrawdown_m(steps, T_m2s, S_ratio, r_m, t + 1);
-    const ground_m3s = groundRate_m3s(tick, 1);
-    recordRate(steps, t, ground_m3s);
-    tick.before_m3s = ground_m3s;
-    tick.drawdown_m += (Q - ground_m3s) / tick.section_m2;
-    if (at_s.includes(t + 1)) levels.push(tick.drawdown_m);
-  }
-  return levels;
-}
+) => {
+  const levels_m = pumpedWell({ T_m2s, S_ratio, r_m, casing_m, skin, loss_s2m5: 0 }, () => Q, Math.max(...at_s));
+  return at_s.map((t_s) => levels_m[t_s]);
+};
 
 describe("the casing's own water", () => {
   const AT_s = [10, 30, 60, 180, 600, 1800];
