@@ -19,9 +19,9 @@ const LEFT_OPEN_frac = 0.5;
  * Walton 1962 via TI 814-01, p. 5-16: from this conductivity on, this entrance velocity (5000 ... 500 gpd/ft2; 10 ... 3 ft/min);
  * below the last, 2 ft/min.
  */
-const WALTON_K_ms = [2.36e-3, 1.89e-3, 1.41e-3, 1.18e-3, 9.43e-4, 7.07e-4, 4.72e-4, 2.36e-4];
-const WALTON_ENTRANCE_ms = [0.0508, 0.0457, 0.0406, 0.0356, 0.0305, 0.0254, 0.0203, 0.0152];
-const WALTON_LEAST_ms = 0.0102;
+const WALTON_K_ms = [2.358e-3, 1.8864e-3, 1.4148e-3, 1.179e-3, 9.432e-4, 7.074e-4, 4.716e-4, 2.358e-4];
+const WALTON_ENTRANCE_ms = [0.0508, 0.04572, 0.04064, 0.03556, 0.03048, 0.0254, 0.02032, 0.01524];
+const WALTON_LEAST_ms = 0.01016;
 
 /** Open area in a metre of screen, m2/m: k c w / s. Worked value: 2 rows of 40 x .8 mm every 10 mm -> .0064. */
 export function openPerMetre_m(slots: Slots): number {
@@ -44,7 +44,7 @@ export const entrance_ms = (flow_m3s: number, openArea_m2: number): number => fl
 /** Open area that sand and pack leave, m2: half of it (Walton 1962). Worked value: .02 -> .01. */
 export const leftOpen_m2 = (openArea_m2: number): number => LEFT_OPEN_frac * openArea_m2;
 
-/** Entrance velocity that ground of a conductivity allows, m/s: Walton's table by classes. Worked value: 1e-3 -> .0305. */
+/** Entrance velocity that ground of a conductivity allows, m/s: Walton's table by classes. Worked value: 1e-3 -> .03048. */
 export function entranceFor_ms(K_ms: number): number {
   for (let i = 0; i < WALTON_K_ms.length; i++) if (K_ms >= WALTON_K_ms[i]) return WALTON_ENTRANCE_ms[i];
   return WALTON_LEAST_ms;
