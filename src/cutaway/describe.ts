@@ -3,6 +3,7 @@
 
 import { cloudiness } from './palette';
 import type { CutawayView, ShownChamber, ShownHole } from './shown';
+import { describeWell, WELL_THINGS } from './describeWell';
 import { tellCake, tellFalling, tellSeep, tellWall } from './describeWall';
 import { keyOf as key, round, type Description, type Thing } from './thing';
 
@@ -93,10 +94,18 @@ function tellStrainer({ pit }: CutawayView): Description {
 /** Not there before the pit is dug. */
 const OF_THE_PIT: readonly Thing[] = ['channel', 'settling', 'heap', 'suction', 'strainer', 'suctionHose'];
 
+/** Not there when the last rod is off. */
+const OF_THE_STEM: readonly Thing[] = ['stem', 'bit', 'drive', 'swivel', 'rope', 'deliveryHose'];
+
+const isOfWell = (thing: Thing): thing is (typeof WELL_THINGS)[number] =>
+  (WELL_THINGS as readonly Thing[]).includes(thing);
+
 /** What one thing is doing; null where the view has no such thing. */
 export function describe(view: CutawayView, thing: Thing): Description | null {
   const { stem, hole, pit } = view;
   if (!pit.dug && OF_THE_PIT.includes(thing)) return null;
+  if (stem.out && OF_THE_STEM.includes(thing)) return null;
+  if (isOfWell(thing)) return describeWell(view, thing);
   switch (thing) {
     case 'drive':
       return { thing, key: key(stem.turning ? 'driveTurning' : 'driveStill') };
@@ -169,6 +178,7 @@ export function describeLayer(view: CutawayView, depth_m: number): Description |
 
 /** Order in which a listener is told: the stem and the hole first, then the fluid's way round, then the rest. */
 const TOLD: readonly Thing[] = [
+  ...WELL_THINGS,
   'stem',
   'bit',
   'drive',

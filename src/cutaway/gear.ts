@@ -3,6 +3,7 @@
 
 import { halfOf, type Place } from './place';
 import type { CutawayView } from './shown';
+import { pipeTop_px } from './wellShape';
 
 export interface GearShape {
   /** Left foot of the pump's skid. */
@@ -28,13 +29,24 @@ export interface GearShape {
 
 export const PUMP_UNITS = 66;
 
+const topOfStem_y = ({ stem, kit }: CutawayView, place: Place, bit_m: number): number =>
+  place.ground_y + (bit_m - stem.rods * kit.rodLength_m) * place.depth_pxm;
+
+/** Where the hook hangs when the stem is out: at the casing's upper end while that is on its way down, else over the mouth. */
+function hung_y({ well }: CutawayView, place: Place): number {
+  const idle_y = place.ground_y - 26 * place.gear_px;
+  const casing = well?.casing;
+  return casing && casing.look !== 'set' ? Math.min(idle_y, pipeTop_px(place, casing)) : idle_y;
+}
+
 export function gearShape(view: CutawayView, place: Place, bit_m: number): GearShape {
   const u = place.gear_px;
   const pump_x = place.pit_x - (PUMP_UNITS + 4) * u;
   const pump_y = place.ground_y - 2 * u;
-  const stemTop_y = place.ground_y + (bit_m - view.stem.rods * view.kit.rodLength_m) * place.depth_pxm;
-  const drive_px = 25 * u;
-  const swivel_px = 19 * u;
+  const { out } = view.stem;
+  const stemTop_y = out ? hung_y(view, place) : topOfStem_y(view, place, bit_m);
+  const drive_px = out ? 0 : 25 * u;
+  const swivel_px = out ? 0 : 19 * u;
   const spread = Math.max(60 * u, halfOf(place, view.kit.bit_m / 2) * 1.75);
   const apex_y = place.ground_y - place.sky_px + 14 * u;
   const legRight_x = place.hole_x + spread * (place.compact ? 0.92 : 1.1);

@@ -53,7 +53,7 @@ export function createHoses(): Part {
     delivery.clear();
     suction.clear();
     if (view.pit.dug) drawHose(suction, down, width, look.ink, look.hose, look.hoseLight);
-    drawHose(delivery, up, width, look.ink, look.hose, look.hoseLight);
+    if (!view.stem.out) drawHose(delivery, up, width, look.ink, look.hose, look.hoseLight);
   }
 
   return {
@@ -77,7 +77,7 @@ export function createHoses(): Part {
     thingAt(view, scene, x, y) {
       const near = Math.max(7, 6 * scene.place.gear_px);
       const [up, down] = paths(view, scene);
-      if (distanceTo(up, x, y) < near) return 'deliveryHose';
+      if (!view.stem.out && distanceTo(up, x, y) < near) return 'deliveryHose';
       return view.pit.dug && distanceTo(down, x, y) < near ? 'suctionHose' : null;
     },
   };

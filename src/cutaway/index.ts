@@ -50,8 +50,18 @@ export interface Cutaway {
 const KEPT_FRAMES = 120;
 
 /** What lies in the picture for good until the crew moves on or digs: when it changes, everything is drawn anew. */
-const siteOf = ({ level, holeNumber, pit }: CutawayView): string =>
-  [level, holeNumber, pit.dug, pit.settling.area_m2, pit.suction.area_m2].join(' ');
+const siteOf = ({ level, holeNumber, pit, kit, stem, well }: CutawayView): string =>
+  [
+    level,
+    holeNumber,
+    kit.bit_m,
+    stem.out,
+    well?.head,
+    well?.casing?.look,
+    pit.dug,
+    pit.settling.area_m2,
+    pit.suction.area_m2,
+  ].join(' ');
 
 export async function mountCutaway(host: HTMLElement, options: CutawayOptions): Promise<Cutaway> {
   const canvas = document.createElement('canvas');

@@ -41,6 +41,11 @@ export interface Palette {
   /** The skin that the fluid leaves on the wall, and ground that falls from it. */
   cake: string;
   clod: string;
+  /** Plastic pipe, cloth over its slots, concrete; and what is filled round the pipe, by name ('pack' for any pack). */
+  casing: string;
+  cloth: string;
+  apron: string;
+  fills: Readonly<Record<string, string>>;
   grainFills: string[];
   grainLine: string;
   /** Thickness of outlines, px. */
@@ -95,6 +100,18 @@ const PAPER: Palette = {
   heap: '#d9bb76',
   cake: '#5d5a26',
   clod: '#b98b4e',
+  casing: '#e4e6e4',
+  cloth: '#f3d9c0',
+  apron: '#c7c3b8',
+  fills: {
+    pack: '#e6cf93',
+    bentoniteGranules: '#5c6b52',
+    bentonitePellets: '#5c6b52',
+    cement: '#b4b3ad',
+    clay: '#7d5a3c',
+    cuttings: '#b79a68',
+    ground: '#b79a68',
+  },
   grainFills: ['#fbeec4', '#f0cd78', '#d9cdb8', '#fffaf0', '#d99a55'],
   grainLine: '#2b2722',
   line_px: 1.4,
@@ -139,6 +156,18 @@ const NIGHT: Palette = {
   heap: '#8f7642',
   cake: '#b9b36a',
   clod: '#a9783f',
+  casing: '#8f989b',
+  cloth: '#8a6f55',
+  apron: '#6a675f',
+  fills: {
+    pack: '#8f7b4a',
+    bentoniteGranules: '#3c4a36',
+    bentonitePellets: '#3c4a36',
+    cement: '#77766f',
+    clay: '#543b27',
+    cuttings: '#6e5b3a',
+    ground: '#6e5b3a',
+  },
   grainFills: ['#e9d9a9', '#d3ad55', '#9d8a75', '#f1ead6', '#bd8049'],
   grainLine: '#0d0d0c',
   line_px: 1.4,

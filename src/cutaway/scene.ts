@@ -1,5 +1,4 @@
 // All visible things in their order, back to front, and the words that belong to none of them.
-// Later things have their place here: casing and pack after the bed.
 
 import { Container, Graphics } from 'pixi.js';
 import { t } from '../words';
@@ -30,6 +29,13 @@ import { createRack } from './rack';
 import { createRuler } from './ruler';
 import type { CutawayView } from './shown';
 import { createSeep } from './seep';
+import { createCasing } from './casing';
+import { createCone } from './cone';
+import { createDrawn } from './drawn';
+import { createFill } from './fill';
+import { createHeadWorks } from './headWorks';
+import { createInflow } from './inflow';
+import { createSounded } from './sounded';
 import { createSky } from './sky';
 import { createStem } from './stem';
 import { createStreaks } from './streaks';
@@ -43,6 +49,8 @@ export interface Stage {
 }
 
 export function createScene(): Stage {
+  const ofStem: Part[] = [createJets(), createStem(), createBit(), createDrive()];
+  const [jets, stem, bit, drive] = ofStem as [Part, Part, Part, Part];
   const parts: Part[] = [
     createSky(),
     createGround(),
@@ -57,16 +65,23 @@ export function createScene(): Stage {
     createHole(),
     createCake(),
     createBed(),
-    createJets(),
+    jets,
     createGrains(),
     createFalling(),
+    createCone(),
+    createFill(),
+    createCasing(),
+    createInflow(),
+    createSounded(),
     createTripod(),
-    createStem(),
+    stem,
     createStreaks(),
-    createBit(),
-    createDrive(),
+    bit,
+    drive,
     createPump(),
     createHoses(),
+    createDrawn(),
+    createHeadWorks(),
     createRuler(),
     createOwnLog(),
     createGrainKey(),
@@ -82,6 +97,7 @@ export function createScene(): Stage {
     root,
     draw(view, scene) {
       for (const part of parts) part.draw(view, scene);
+      for (const part of ofStem) part.layer.visible = !view.stem.out;
       if (notesMemory(scene.slower) || scene.fresh) drawNotes(view, scene, plate);
     },
     move(view, scene, shown_s) {
@@ -89,6 +105,7 @@ export function createScene(): Stage {
     },
     at(view, scene, x, y) {
       for (let i = parts.length - 1; i >= 0; i--) {
+        if (view.stem.out && ofStem.includes(parts[i]!)) continue;
         const thing = parts[i]?.thingAt?.(view, scene, x, y);
         if (thing) return describe(view, thing);
       }

@@ -26,6 +26,8 @@ export interface ShownStem {
   sinking_ms: number;
   stuck: boolean;
   tight: boolean;
+  /** All rods are out of the hole and off. */
+  out: boolean;
 }
 
 export interface ShownPump {
@@ -119,6 +121,68 @@ export interface ShownOwnLayer {
   kind: string;
 }
 
+/** The casing: where it is by its length is known to the crew; how the hole holds it is not drawn in a blind lesson. */
+export interface ShownCasing {
+  outside_m: number;
+  bore_m: number;
+  look: 'air' | 'free' | 'hung' | 'floating' | 'landed' | 'set';
+  /** Upper end (above ground: negative) and lower end, m. */
+  top_m: number;
+  shoe_m: number;
+  /** Slotted part, m; null where the plan has none. */
+  screen: { from_m: number; to_m: number } | null;
+  slotWidth_m: number;
+  slotSpacing_m: number;
+  cloth: boolean;
+  cap: boolean;
+  /** Length of one piece, m: joints stand so far apart, counted from below. */
+  piece_m: number;
+  centralisers: number;
+  /** Where it has broken, m; null where it is whole or nobody can see it. */
+  snapped_m: number | null;
+  /** Water inside: its top below ground, m; null where it is dry or not known. */
+  level_m: number | null;
+  /** It was dipped, not seen. */
+  dipped: boolean;
+}
+
+/** What stands round the casing, cell by cell as in the hole. Absent in a blind lesson. */
+export interface ShownAnnulus {
+  dz_m: number;
+  cells: number;
+  /** Kinds of fill in the order of their rows: packs, seals, ground. */
+  fills: readonly string[];
+  /** Share of the room of a cell that a fill takes at rest, and on its way down: [fill * stride + cell]. */
+  rest_frac: Float64Array;
+  falling_frac: Float64Array;
+  stride: number;
+  /** 1 where the fill of a cell rests on a bridge over a void. */
+  bridged: Float64Array;
+  /** Share of the pores of a cell's fill that cement has entered. */
+  clogged_frac: Float64Array;
+  /** Grain size of the packs, m, by row; 0 where the fill has no grains to show. */
+  grain_m: readonly number[];
+}
+
+/** The well under way, as far as the view level allows. */
+export interface ShownWell {
+  casing: ShownCasing | null;
+  annulus: ShownAnnulus | null;
+  /** Last sounding, m; drawn where the fill itself is not. */
+  sounded_m: number | null;
+  /** Litres of pack and of seal put in so far, as the crew counted them. */
+  pack_L: number;
+  seal_L: number;
+  /** Water that is brought out now, m3/s, and its silt and clay by volume. */
+  drawn_m3s: number;
+  drawnFines_frac: number;
+  /** Water that comes in through the screen now, m3/s; 0 where nobody can see it. */
+  inflow_m3s: number;
+  /** Where the water stands at rest, m; only where the ground is open. */
+  rest_m: number | null;
+  head: { apron_m: number; drain_m: number; cap: boolean; lift: string } | null;
+}
+
 export interface CutawayView {
   level: ViewLevel;
   time_s: number;
@@ -128,6 +192,7 @@ export interface CutawayView {
   returns: ShownReturns;
   pit: ShownPit;
   hole: ShownHole | null;
+  well: ShownWell | null;
   /** Number of the present hole, from 1: another hole stands in other ground. */
   holeNumber: number;
   /** The true layers; only where the ground is open. */

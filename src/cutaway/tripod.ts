@@ -98,9 +98,12 @@ export function createTripod(): Part {
       drawLegs(view, scene);
     },
     move(view, scene) {
-      if (memory(scene.bit_m, view.stem.rods, view.stem.feed_frac)) drawRope(view, scene);
+      layer.visible = !view.well?.head;
+      const hung_m = view.stem.out ? (view.well?.casing?.top_m ?? -1) : scene.bit_m;
+      if (memory(hung_m, view.stem.rods, view.stem.feed_frac)) drawRope(view, scene);
     },
     thingAt(view, { place, bit_m }, x, y) {
+      if (view.well?.head) return null;
       const gear = gearShape(view, place, bit_m);
       const u = place.gear_px;
       if (Math.hypot(x - gear.winch_x, y - gear.winch_y) < Math.max(12, 16 * u)) return 'winch';

@@ -13,6 +13,7 @@ import {
 } from '$sim';
 import type { CutawayView, ShownChamber, ShownKit, ViewLevel } from './shown';
 import { createShownHole, fillHole } from './viewHole';
+import { createShownWell, fillWell } from './viewWell';
 
 export type { CutawayView, ViewLevel } from './shown';
 
@@ -34,7 +35,7 @@ export function cutawayView(run: Run, level: ViewLevel): CutawayView {
 }
 
 function createView(run: Run, level: ViewLevel): CutawayView {
-  const { kit } = run.scenario;
+  const { kit } = run;
   const ground = groundOf(run);
   const open = level === 'open' || level === 'debrief';
   const levels = ground.site.wells.flatMap((well) => [well.level_m, well.dryLevel_m]);
@@ -69,6 +70,7 @@ function createView(run: Run, level: ViewLevel): CutawayView {
       sinking_ms: 0,
       stuck: false,
       tight: false,
+      out: false,
     },
     pump: { primed: false, running: false, throttle_frac: 0, flow_m3s: 0, bore_ms: 0, jet_ms: 0 },
     returns: { share_frac: 0, fines_frac: 0, grains_frac: new Float64Array(SIZE_CLASSES.length), colour: 'brown' },
@@ -82,6 +84,7 @@ function createView(run: Run, level: ViewLevel): CutawayView {
       polymer_gL: 0,
     },
     hole: level === 'blind' ? null : createShownHole(run, open),
+    well: createShownWell(run),
     holeNumber: run.state.holeNumber,
     layers: open ? ground.layers.map(({ top_m, bottom_m, kind }) => ({ top_m, bottom_m, kind })) : null,
     waterTable_m: open ? ground.waterTable_m : null,
@@ -94,6 +97,8 @@ function createView(run: Run, level: ViewLevel): CutawayView {
 function fill(view: CutawayView, run: Run): void {
   const { state } = run;
   view.time_s = state.tick;
+  // The bit may be chosen when the crew sets out.
+  view.kit.bit_m = run.kit.bit_m;
   fillStem(view, run);
   fillPump(view, run);
   fillReturns(view, run);
@@ -106,6 +111,7 @@ function fill(view: CutawayView, run: Run): void {
   view.pit.strainerBlocked_frac = state.pit.blockage_frac;
   view.pit.polymer_gL = suction.water_m3 > 0 ? suction.dissolved_kg[SOAKED] / suction.water_m3 : 0;
   if (view.hole) fillHole(view.hole, run);
+  if (view.well) fillWell(view.well, run, view.level);
   view.ownLog = state.ownLog;
   view.samples_m.length = state.samples.length;
   for (let i = 0; i < state.samples.length; i++) view.samples_m[i] = state.samples[i].label_m;
@@ -123,11 +129,11 @@ function fillStem(view: CutawayView, { state }: Run): void {
   stem.sinking_ms = state.stem.sinking_ms;
   stem.stuck = state.machine.stem === 'stuck';
   stem.tight = state.machine.stem === 'tight';
+  stem.out = state.stem.rods === 0;
 }
 
-function fillPump(view: CutawayView, { state, scenario, work }: Run): void {
+function fillPump(view: CutawayView, { state, kit, work }: Run): void {
   const { pump } = view;
-  const { kit } = scenario;
   pump.primed = state.pump.primed;
   pump.throttle_frac = state.pump.throttle_frac;
   pump.running = state.pump.throttle_frac > 0;

@@ -28,20 +28,28 @@ const place = { bit_m: 0, rodOutside_m: 0 };
 
 export function fillHole(shown: ShownHole, run: Run): void {
   const { hole, stem } = run.state;
+  const { annulus } = run.state.completion;
   place.bit_m = stem.bit_m;
-  place.rodOutside_m = run.scenario.kit.rodOutside_m;
+  place.rodOutside_m = run.kit.rodOutside_m;
   shown.depth_m = hole.depth_m;
   shown.cells = Math.min(hole.cells, Math.max(1, Math.ceil(hole.depth_m / hole.dz_m - 1e-9)));
   shown.level_m = fluidLevel_m(hole, place);
   shown.bed_m = bedHeight_m(hole, place);
   for (let i = 0; i < shown.cells; i++) {
-    shown.radius_m[i] = hole.radius_m[i];
+    shown.radius_m[i] = annulus ? annulus.radius_m[i]! : hole.radius_m[i];
     shown.cake_m[i] = hole.wall.cake_m[i];
-    shown.falling[i] = hole.wall.sloughing[i];
-    if (shown.seep_m2s) shown.seep_m2s[i] = seepAt(run, i, shown.level_m) / hole.dz_m;
+    shown.falling[i] = annulus ? 0 : hole.wall.sloughing[i];
+    if (shown.seep_m2s) shown.seep_m2s[i] = annulus ? 0 : seepAt(run, i, shown.level_m) / hole.dz_m;
   }
-  fillFluid(shown, run);
-  fillSlip(shown, run);
+  // Round a set casing the fluid of the hole stands still; what hung in it is no longer followed.
+  if (annulus) {
+    shown.solids_frac.fill(0);
+    shown.up_ms.fill(0);
+    shown.polymer_gL = 0;
+  } else {
+    fillFluid(shown, run);
+    fillSlip(shown, run);
+  }
   let bed_m3 = 0;
   for (let k = 0; k < CLASS_COUNT; k++) bed_m3 += hole.bed_m3[k];
   for (let k = 0; k < CLASS_COUNT; k++) shown.bed_frac[k] = bed_m3 > 0 ? hole.bed_m3[k] / bed_m3 : 0;

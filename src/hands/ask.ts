@@ -5,7 +5,7 @@ import type { MessageKey } from '../words';
 /** What a field of a payload may be set to. */
 export type AskValue = string | number | boolean;
 
-export type Unit = 'L' | 'g' | 'kg' | 's' | 'm' | 'cm';
+export type Unit = 'L' | 'g' | 'kg' | 's' | 'm' | 'cm' | 'Lmin' | 'perMin' | 'mgL';
 
 export interface AmountAsk {
   readonly field: string;
@@ -35,6 +35,10 @@ export interface ChoiceAsk {
   readonly options: readonly OptionAsk[];
   readonly start: AskValue;
   readonly when?: When;
+  /** Only what the job's kit for a well offers of these. */
+  readonly offered?: 'packs' | 'seals' | 'lifts';
+  /** It decides what else is asked and is no part of the payload. */
+  readonly aside?: boolean;
 }
 
 export interface OptionAsk {
@@ -42,6 +46,7 @@ export interface OptionAsk {
   readonly label: MessageKey;
   /** What is good to know once it is chosen. */
   readonly say?: MessageKey;
+  readonly caution?: MessageKey;
   /** What the job must have brought along; else it is not offered. */
   readonly needs?: 'bentonite_kg' | 'clay_kg' | 'chlorine_kg' | 'moreGround';
 }
@@ -50,6 +55,8 @@ export interface Ask {
   readonly action: ActionName;
   readonly heading: MessageKey;
   readonly say?: MessageKey;
+  /** What is dangerous about the real work. */
+  readonly caution?: MessageKey;
   readonly choices?: readonly ChoiceAsk[];
   /** Of several with the same field, at most one is asked at a time. */
   readonly amounts?: readonly AmountAsk[];
@@ -92,6 +99,7 @@ export function payloadOf(ask: Ask, values: Values): Record<string, AskValue> {
     payload[choice.field] = asked(choice, values) ? (values[choice.field] ?? choice.start) : choice.start;
   for (const amount of amountsAsked(ask, payload))
     payload[amount.field] = stepped(Number(values[amount.field] ?? amount.start), amount);
+  for (const choice of ask.choices ?? []) if (choice.aside) delete payload[choice.field];
   return payload;
 }
 

@@ -1,30 +1,8 @@
 // The questions asked before an act that needs an amount, a choice or a second thought: as data, one form shows them all.
 // Limits come from the run's own table of actions, so that the hands offer nothing that the run calls malformed.
-import { ACTION_SPECS, type ActionName } from '$sim';
-import type { MessageKey } from '../words';
-import type { AmountAsk, Ask, ChoiceAsk } from './ask';
-
-type Amount = Omit<AmountAsk, 'min' | 'max' | 'label'> & { label?: MessageKey; max?: number };
-
-function amount(action: ActionName, asked: Amount): AmountAsk {
-  const spec = ACTION_SPECS[action].fields.find((field) => field.name === asked.field);
-  if (spec?.type !== 'number') throw new Error(`${action} has no number ${asked.field}`);
-  return { label: 'work.ask.amount', ...asked, min: spec.min, max: Math.min(asked.max ?? spec.max, spec.max) };
-}
-
-/** Speeds of moving the stem, m/s: a hand over hand pull, a steady one, a hurried one. */
-export const STEM_SPEED_ms = { slow: 0.05, steady: 0.1, fast: 0.3 } as const;
-
-const speed: ChoiceAsk = {
-  field: 'speed_ms',
-  label: 'work.ask.speed',
-  options: [
-    { value: STEM_SPEED_ms.slow, label: 'work.ask.speed.slow' },
-    { value: STEM_SPEED_ms.steady, label: 'work.ask.speed.steady' },
-    { value: STEM_SPEED_ms.fast, label: 'work.ask.speed.fast' },
-  ],
-  start: STEM_SPEED_ms.steady,
-};
+import type { Ask } from './ask';
+import { amount, speed } from './askParts';
+import { WELL_ASKS } from './wellAsks';
 
 const stemLength = { field: 'distance_m', unit: 'm', step: 0.05, chips: [0.1, 0.3, 0.5, 1, 1.5], start: 0.5 } as const;
 
@@ -32,6 +10,7 @@ const stemLength = { field: 'distance_m', unit: 'm', step: 0.05, chips: [0.1, 0.
 const chamber = { unit: 'L', scale: 0.001, step: 0.05, chips: [0.3, 0.5, 0.8, 1], start: 0.5 } as const;
 
 export const ASKS = {
+  ...WELL_ASKS,
   lift: {
     action: 'lift',
     heading: 'work.ask.lift.heading',
@@ -246,3 +225,5 @@ export const ASKS = {
 } as const satisfies Readonly<Record<string, Ask>>;
 
 export type AskId = keyof typeof ASKS;
+
+export const isAsk = (panel: string): panel is AskId => panel in ASKS;

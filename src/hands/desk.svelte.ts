@@ -4,11 +4,22 @@ import { canAct, type ActionName, type Payload } from '$sim';
 import { announcer } from '../app/announcer.svelte';
 import type { Session } from '../app/session.svelte';
 import { say, type KeyedMessage } from '../words';
-import type { ChoiceAsk, OptionAsk } from './ask';
+import { firstValues, payloadOf, type Ask, type AskValue, type ChoiceAsk, type OptionAsk } from './ask';
 import type { AskId } from './asks';
 import type { HandGroup } from './hand';
 
-export type PanelId = AskId | 'nameSample' | 'logLayer' | 'note' | 'clock' | 'cautions' | 'hints' | 'menu';
+export type PanelId =
+  | AskId
+  | 'planWell'
+  | 'record'
+  | 'testPlot'
+  | 'nameSample'
+  | 'logLayer'
+  | 'note'
+  | 'clock'
+  | 'cautions'
+  | 'hints'
+  | 'menu';
 
 export class Desk {
   readonly session: Session;
@@ -50,10 +61,30 @@ export class Desk {
   /** The options of a choice that this job has the means for. */
   offered(choice: ChoiceAsk): readonly OptionAsk[] {
     const { opening, holes = 1 } = this.session.lesson;
-    return choice.options.filter(({ needs }) => {
+    const kit: readonly AskValue[] | undefined = choice.offered && this.session.run.scenario.well?.[choice.offered];
+    return choice.options.filter(({ needs, value }) => {
+      if (kit && !kit.includes(value)) return false;
       if (needs === 'moreGround') return this.session.senses.hole < holes;
       return !needs || (opening[needs] ?? 0) > 0;
     });
+  }
+
+  /** What a question is set to before anything is touched: what is offered, and as it was planned where there is a plan. */
+  start(ask: Ask): Record<string, AskValue> {
+    const values = firstValues(ask);
+    const plan: Partial<Record<string, AskValue>> = { ...this.session.senses.well?.plan };
+    for (const choice of ask.choices ?? []) {
+      const offered = this.offered(choice).map(({ value }) => value);
+      const planned = plan[choice.field];
+      if (choice.offered && planned !== undefined && offered.includes(planned)) values[choice.field] = planned;
+      else if (offered.length > 0 && !offered.includes(values[choice.field]!)) values[choice.field] = offered[0]!;
+    }
+    return values;
+  }
+
+  /** Why the act of a question cannot be done now, whatever is answered: asked with the answers that it starts with. */
+  whyNotAsk(ask: Ask): KeyedMessage | null {
+    return this.whyNot(ask.action, payloadOf(ask, this.start(ask)));
   }
 
   /** How much is left of what an option uses up, kg. */

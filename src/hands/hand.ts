@@ -2,7 +2,8 @@
 import type { KeyedMessage, MessageKey } from '../words';
 import type { DrawingName } from './drawings';
 
-export const GROUPS = ['stem', 'pump', 'pit', 'fluid', 'tray', 'book'] as const;
+/** In the order of the work: the last four are there where a well is made. */
+export const GROUPS = ['stem', 'pump', 'pit', 'fluid', 'tray', 'well', 'annulus', 'water', 'finish', 'book'] as const;
 export type HandGroup = (typeof GROUPS)[number];
 
 interface HandCommon {

@@ -1,6 +1,6 @@
 // The hands on the stem: turning, feed, lifting and lowering, rods, and the end of drilling.
 import type { Senses } from '$sim';
-import { STEM_SPEED_ms } from './asks';
+import { STEM_SPEED_ms } from './askParts';
 import type { Desk } from './desk.svelte';
 import type { Hand, Press } from './hand';
 import { shareStepper } from './stepper';

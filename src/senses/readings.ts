@@ -1,12 +1,13 @@
 // What each sense says now, as message keys: one word, one small line, one whole sentence. Reads Senses and nothing else.
 import { SIZE_CLASSES, type Senses } from '$sim';
 import type { KeyedMessage } from '../words';
+import type { WellSenseId } from './wellReadings';
 
 export const SENSE_IDS = ['returns', 'fluid', 'sound', 'rope', 'pit', 'pump'] as const;
 export type SenseId = (typeof SENSE_IDS)[number];
 
 export interface Reading {
-  readonly id: SenseId;
+  readonly id: SenseId | WellSenseId;
   readonly word: KeyedMessage;
   readonly detail: KeyedMessage;
   readonly sentence: KeyedMessage;

@@ -2,14 +2,20 @@
 import type { Lesson } from '$lessons';
 import type { Desk } from '../../hands/desk.svelte';
 import { fluidHands } from '../../hands/fluid';
-import type { HandSet } from '../../hands/hand';
+import type { HandGroup, HandSet } from '../../hands/hand';
 import { bookHands, trayHands } from '../../hands/paper';
 import { pitHands } from '../../hands/pit';
 import { pumpHands } from '../../hands/pump';
 import { stemHands } from '../../hands/stem';
-import type { SenseId } from '../../senses/readings';
+import { drillingWellHands, wellPhase, wellSets, type WellPhase } from '../../hands/well';
+import type { Reading, SenseId } from '../../senses/readings';
+import { WELL_SENSE_IDS } from '../../senses/wellReadings';
 
 type LessonSense = Lesson['senses'][number];
+type LessonGroup = Lesson['hands'][number];
+
+/** Groups of hands that a lesson with a well has. */
+const OF_WELL: readonly HandGroup[] = ['well', 'annulus', 'water', 'finish'];
 
 const SENSES_OF: Readonly<Record<SenseId, readonly LessonSense[]>> = {
   returns: ['returns'],
@@ -20,10 +26,13 @@ const SENSES_OF: Readonly<Record<SenseId, readonly LessonSense[]>> = {
   pump: ['pump'],
 };
 
-export function sensesOffered(lesson: Lesson): SenseId[] {
-  return (Object.keys(SENSES_OF) as SenseId[]).filter((id) =>
+/** The senses of the lesson: those of drilling while rods hang in the hole, then those of the well. */
+export function sensesOffered(lesson: Lesson, phase: WellPhase): Reading['id'][] {
+  const drilling = (Object.keys(SENSES_OF) as SenseId[]).filter((id) =>
     SENSES_OF[id].some((sense) => lesson.senses.includes(sense)),
   );
+  if (phase === 'open') return ['casing', ...drilling.filter((id) => id === 'returns' || id === 'pit')];
+  return phase === 'closed' ? [...WELL_SENSE_IDS] : drilling;
 }
 
 /** The groups of hands of the lesson, in their fixed order. Acts whose only fruit is a sense that is off are left out. */
@@ -31,13 +40,32 @@ export function handsOffered(lesson: Lesson, desk: Desk): HandSet[] {
   const { session } = desk;
   const { senses, run } = session;
   const on = (sense: LessonSense): boolean => lesson.senses.includes(sense);
-  const sets: HandSet[] = [
-    { group: 'stem', hands: stemHands(desk, senses, lesson.hands.includes('well')) },
+  const stem = stemHands(desk, senses, lesson.hands.includes('well') && !senses.well);
+  const drilling: HandSet[] = [
+    { group: 'stem', hands: stem },
     { group: 'pump', hands: pumpHands(desk, senses) },
-    { group: 'pit', hands: pitHands(desk, senses, on('stick'), lesson.opening.setOut === true) },
-    { group: 'fluid', hands: fluidHands(desk, senses, on('feel'), on('funnel')) },
-    { group: 'tray', hands: trayHands(desk, senses) },
-    { group: 'book', hands: bookHands(desk, run.state.ownLog.length, run.state.notes.length) },
   ];
-  return sets.filter((set) => lesson.hands.includes(set.group));
+  const pit: HandSet = { group: 'pit', hands: pitHands(desk, senses, on('stick'), lesson.opening.setOut === true) };
+  const fluid: HandSet = { group: 'fluid', hands: fluidHands(desk, senses, on('feel'), on('funnel')) };
+  const tray: HandSet = { group: 'tray', hands: trayHands(desk, senses) };
+  const book: HandSet = { group: 'book', hands: bookHands(desk, run.state.ownLog.length, run.state.notes.length) };
+  const sets = setsOf();
+  return sets.filter(({ group }) => lesson.hands.includes(OF_WELL.includes(group) ? 'well' : (group as LessonGroup)));
+
+  /** What there is to do at this stage of the work stands first; what is over steps back. */
+  function setsOf(): HandSet[] {
+    const { well } = senses;
+    if (!well) return [...drilling, pit, fluid, tray, book];
+    const phase = wellPhase(desk);
+    if (phase === 'drilling')
+      return [...drilling, pit, fluid, tray, { group: 'well', hands: drillingWellHands(desk, well) }, book];
+    const sets = wellSets(desk, well, phase);
+    if (phase === 'pulling') return [...sets, ...drilling, pit, fluid, naming(tray, book)];
+    return phase === 'open' ? [...sets, pit, naming(tray, book)] : [...sets, naming(tray, book)];
+  }
+}
+
+/** No sample can be caught any more, but those in the tray can still be named: with the book. */
+function naming(tray: HandSet, book: HandSet): HandSet {
+  return { group: 'book', hands: [...tray.hands.filter((hand) => hand.id === 'nameSample'), ...book.hands] };
 }

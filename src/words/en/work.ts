@@ -2,11 +2,13 @@
 import { workHands } from './workHands';
 import { workNotebook } from './workNotebook';
 import { workSenses } from './workSenses';
+import { workWell } from './workWell';
 
 export const work = {
   ...workHands,
   ...workSenses,
   ...workNotebook,
+  ...workWell,
 
   'work.cutaway': 'The ground, the hole and the pit',
   'work.cutaway.loading': 'The drawing is being made…',

@@ -83,6 +83,7 @@ export function fixtureView(choice: FixtureChoice = {}): CutawayView {
       sinking_ms: flowing ? 0.004 : 0,
       stuck: false,
       tight: false,
+      out: false,
     },
     pump: {
       primed: true,
@@ -108,6 +109,7 @@ export function fixtureView(choice: FixtureChoice = {}): CutawayView {
       polymer_gL: choice.polymer_gL ?? 0.4,
     },
     hole: blind ? null : hole,
+    well: null,
     holeNumber: 1,
     layers: open
       ? [
