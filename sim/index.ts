@@ -97,11 +97,6 @@ export {
   type SizeId,
 } from './materials/sizes';
 export { SOILS, SOIL_KINDS, type SoilKind } from './materials/soils';
-export { CASINGS, CASING_NAMES, PVC, type CasingName } from './materials/pipes';
-export { CLOTHS, CLOTH_NAMES, type ClothName } from './materials/cloths';
-export { PACKS, PACK_NAMES, type PackName } from './materials/packs';
-export { SEALS, SEAL_NAMES, type SealName } from './materials/seals';
-export { WELL_PUMPS, WELL_PUMP_NAMES, type WellPumpName } from './materials/wellPumps';
 export { layerAt } from './ground/lookup';
 export { buildGround, ground, type GroundRecipe } from './ground/generate';
 export { SETTINGS, type SettingId } from './ground/settings';
