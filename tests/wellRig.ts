@@ -1,6 +1,6 @@
 // A rig for the well: a hole that is drilled and run clean, a plan that fits it, a driver down to the set casing.
-import { does, drillTo, oneSoil, rigScenario, steps, until, type RigOptions } from './rig';
-import { createRun, type Run, type Scenario, type WellPlan } from '../sim';
+import { clearHole, does, drillRod, nextRod, oneSoil, rigScenario, steps, until, type RigOptions } from './rig';
+import { act, CASINGS, createRun, type Run, type Scenario, type WellPlan } from '../sim';
 
 /** All there is to choose from. */
 export const FULL_KIT: NonNullable<Scenario['well']> = {
@@ -43,17 +43,34 @@ export function plainPlan(depth_m: number, change: Partial<WellPlan> = {}): Well
 /** Waits until nobody is busy. */
 export const idle = (run: Run, most = 100_000): void => until(run, ({ state }) => state.tasks.length === 0, most);
 
+/** With the flow on, digs the sand out of the pit and fills it up again, as far as may be. */
+function tendPit(run: Run): void {
+  for (const chamber of ['settling', 'suction']) {
+    if (act(run, 'digOutPit', { chamber, spoil_L: 40 }).kind === 'done') idle(run);
+  }
+  const { settling, suction } = run.state.pit;
+  const missing_L = Math.floor(1000 * (0.85 - settling.water_m3 - suction.water_m3));
+  if (missing_L >= 5 && act(run, 'addWater', { water_L: Math.min(missing_L, 500) }).kind === 'done') idle(run);
+}
+
 /** Drilled in ground of one kind with soaked polymer, run clean, drilling stopped; the stem hangs a little above the bottom. */
 export function drilledOut(depth_m: number, options: RigOptions = {}, dose_g = 1200): Run {
-  const run = createRun(wellScenario({ layers: oneSoil('mediumSand'), waterTable_m: 2, ...options }));
+  const run = createRun(wellScenario({ layers: oneSoil('mediumSand'), waterTable_m: 2, powder_kg: 40, ...options }));
   if (dose_g > 0) does(run, 'addAdditive', { additive: 'polymer', mass_g: dose_g, manner: 'sprinkled' });
-  steps(run, 1800);
-  drillTo(run, depth_m, 0.4);
-  does(run, 'lift', { distance_m: 0.1, speed_ms: 0.1 });
-  steps(run, 240);
+  steps(run, 1200);
+  for (;;) {
+    drillRod(run, 0.5);
+    const done = run.state.hole.depth_m >= depth_m - 0.01;
+    clearHole(run, done ? 240 : 60);
+    if (!done && dose_g > 0) does(run, 'addAdditive', { additive: 'polymer', mass_g: dose_g / 8, manner: 'sprinkled' });
+    idle(run);
+    if (done) break;
+    tendPit(run);
+    nextRod(run);
+  }
   does(run, 'setTurning', { on: false });
   does(run, 'setThrottle', { throttle_frac: 0 });
-  steps(run, 5);
+  steps(run, 2);
   does(run, 'stopDrilling');
   return run;
 }
@@ -66,15 +83,6 @@ export function pulledOut(run: Run, topUp = true): Run {
 
 /** Joins all pieces and lets the last joint set. */
 export function joinAll(run: Run): void {
-  while (run.state.completion.casing.joined * 3 < 100) {
-    const before = run.state.completion.casing.joined;
-    try {
-      does(run, 'joinCasing');
-    } catch {
-      break;
-    }
-    idle(run);
-    if (run.state.completion.casing.joined === before) break;
-  }
-  steps(run, 400);
+  while (act(run, 'joinCasing', {}).kind === 'done') idle(run);
+  steps(run, CASINGS[run.state.completion.plan!.casing].jointSets_s);
 }

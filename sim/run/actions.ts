@@ -171,7 +171,7 @@ export const ACTION_SPECS: Readonly<Record<ActionName, ActionSpec>> = {
     ],
   },
   pullOut: { group: 'well', hands: 2, time_s: 0, fields: [number('speed_ms', 0.02, 0.5), yesNo('topUp')] },
-  joinCasing: { group: 'well', hands: 1, time_s: 0, fields: [] },
+  joinCasing: { group: 'well', hands: 1, time_s: DURATION_s.joinCasing, fields: [] },
   runCasing: { group: 'well', hands: 2, time_s: 0, fields: [yesNo('fill'), number('speed_ms', 0.02, 0.5)] },
   workCasing: { group: 'well', hands: 2, time_s: 0, fields: [whole('time_s', 10, 600)] },
   pourPack: {

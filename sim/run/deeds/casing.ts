@@ -3,7 +3,6 @@
 import { amountsOf, casingCost_marks, piecesFor } from '../../completion/amounts';
 import { casingLength_m, type WellPlan } from '../../completion/plan';
 import { nominalHole } from '../../completion/quantities';
-import { DURATION_s } from '../../materials/durations';
 import { PVC } from '../../materials/pipes';
 import { pipeOf, targetShoe_m } from '../casing';
 import { send } from '../modes';
@@ -20,23 +19,6 @@ const amountsIn = (run: Run, plan: WellPlan) => amountsOf(plan, nominalHole(run.
 
 /** Length of the string once so many pieces are joined, m: the last one is cut. */
 const lengthOf_m = (plan: WellPlan, pieces: number): number => Math.min(casingLength_m(plan), pieces * PVC.piece_m);
-
-/** Share of the screen that lies in the piece to be joined next: the string grows from its lower end. */
-function screenShare_frac(plan: WellPlan, joined: number): number {
-  const screen_m = plan.screenTo_m - plan.screenFrom_m;
-  const low_m = Math.max(lengthOf_m(plan, joined), plan.sump_m);
-  const high_m = Math.min(lengthOf_m(plan, joined + 1), plan.sump_m + screen_m);
-  return Math.max(0, high_m - low_m) / screen_m;
-}
-
-/** Sawing the slots, drawing the sleeve on and glueing the piece to the one below. */
-function join_s(run: Run): number {
-  const { plan, casing } = run.state.completion;
-  const { slots, cloth_m } = amountsIn(run, plan!);
-  const share_frac = screenShare_frac(plan!, casing.joined);
-  const glued_s = casing.joined > 0 ? DURATION_s.joinCasing : 0;
-  return Math.ceil(glued_s + share_frac * (slots * DURATION_s.sawSlot + cloth_m * DURATION_s.drawCloth_m));
-}
 
 function joined(run: Run): void {
   const { state } = run;
@@ -82,10 +64,7 @@ function loadJoint(run: Run, plan: WellPlan): void {
 export const casingDeeds: Deeds = {
   joinCasing: {
     refusal: joinRefusal,
-    time_s: join_s,
-    begin: (run, _payload, task) => {
-      if (!task) joined(run);
-    },
+    // Slots are sawn and sleeves drawn on beforehand, by whoever has a hand free while the hole is drilled.
     end: joined,
   },
   runCasing: {
