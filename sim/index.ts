@@ -26,6 +26,7 @@ export { hashRun, restoreRun, snapshotOf, type Snapshot } from './run/snapshot';
 export { createTrail, cutTrail, layMark, runAt, trailOf, TRAIL_STEP_s, type Trail, type TrailMark } from './run/trail';
 export { ledgerOf, type Ledger } from './run/ledger';
 export { costOf } from './run/cost';
+export { verdictOf } from './run/verdict';
 export { planBoard, type PlanBoard } from './run/planBoard';
 export type { PlanProblem, PlanProblemKey } from './completion/planCheck';
 export type { PlanFigures } from './completion/planFigures';

@@ -82,7 +82,7 @@ export function capillaryCohesion_kPa(rise_m: number, phi_deg: number): number {
   return GRAVITY_ms2 * rise_m * 0.5 * tanOf(phi_deg);
 }
 
-function saltAt_gL(ground: Ground, depth_m: number): number {
+export function saltAt_gL(ground: Ground, depth_m: number): number {
   let salt_gL = 0;
   for (const step of ground.salinity) if (depth_m >= step.from_m) salt_gL = step.salt_gL;
   return salt_gL;

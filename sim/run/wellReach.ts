@@ -3,11 +3,10 @@
 import type { WellPumpName } from '../materials/wellPumps';
 import { WELL_PUMPS } from '../materials/wellPumps';
 import { deepestDraw_m } from '../well/lift';
+import { PUMP_HEIGHT_m } from '../well/yieldVerdict';
 import type { RefusalKey } from './names';
 import type { Run } from './run';
 
-/** Height of a pump that sucks over the ground, m: handle and spout (ASSUMED); the drilling pump stands as high over its pit. */
-const PUMP_HEIGHT_m = 0.5;
 /** A bailer of this length in the casing brings up this share of its bore; a pull takes so long, and so long for each metre. ASSUMED. */
 const BAILER_m = 0.8;
 const BAILER_ratio = 0.5;

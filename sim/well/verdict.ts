@@ -1,6 +1,7 @@
 // What the finished well is worth: water, its dangers, the people it serves.
 import type { WellPumpName } from '../materials/wellPumps';
 import type { SaltClass } from './drinking';
+import type { TravelRisk } from './latrine';
 
 /** A lift as it would do on this well in the driest month. */
 export interface LiftVerdict {
@@ -22,6 +23,10 @@ export interface Verdict {
     readonly whole_Lmin: number;
     readonly share_frac: number;
     readonly limitedBy: YieldLimit;
+    /** By the sum of the handbooks (Thiem, Dupuit) with a clean ring: what a planner would have said. */
+    readonly byHand_Lmin: number;
+    /** What the ground takes of the whole drawdown at the dry yield: 1 where slots cost nothing. */
+    readonly efficiency_frac: number;
   };
   readonly static_m: number;
   readonly dryStatic_m: number;
@@ -39,6 +44,9 @@ export interface Verdict {
     readonly ground_d: number;
     readonly latrine_d: number;
     readonly latrine_m: number;
+    readonly latrineRisk: TravelRisk;
+    /** Distance that the ground here asks for, by the time that is thought safe. */
+    readonly safe_m: number;
     /** The seal as it lies; 0 and 0 without one. */
     readonly sealFrom_m: number;
     readonly sealTo_m: number;
@@ -62,8 +70,20 @@ export interface Verdict {
     /** At the dry yield. */
     readonly entrance_ms: number;
   };
-  readonly water: { readonly salt_gL: number; readonly class: SaltClass; readonly laboratoryNeeded: true };
-  readonly disinfection: { readonly done: boolean; readonly ct_mgminL: number; readonly enough: boolean };
+  readonly water: {
+    readonly salt_gL: number;
+    readonly class: SaltClass;
+    readonly meter_uScm: number;
+    readonly tastesOfSalt: boolean;
+    readonly laboratoryNeeded: true;
+  };
+  readonly disinfection: {
+    readonly done: boolean;
+    readonly ct_mgminL: number;
+    readonly enough: boolean;
+    /** Free chlorine still in the water. */
+    readonly left_mgL: number;
+  };
   readonly headWorks: {
     readonly apron_m: number;
     readonly drain_m: number;
@@ -71,7 +91,17 @@ export interface Verdict {
     readonly stickUp_m: number;
     readonly aboveFlood: boolean;
   };
-  readonly people: { readonly served: number; readonly asked: number };
+  readonly people: {
+    readonly served: number;
+    readonly asked: number;
+    /** What each of those asked for would get in a day, and the hours that their need takes; Infinity is told as a day. */
+    readonly each_L: number;
+    readonly hours_h: number;
+  };
+  /** What the test says of the ground by a straight line, and from when on it counts; null without a test that tells. */
+  readonly test: { readonly T_m2s: number; readonly from_s: number } | null;
+  /** How far the use of this well draws the nearest neighbour's down by the end of the dry season; 0 without one. */
+  readonly neighbourFall_m: number;
   readonly hours_h: number;
   readonly cost_marks: number;
 }
