@@ -1,25 +1,17 @@
 // The verdict on a finished well, put together from its parts.
-import {
-  HAND_PUMP_M3S,
-  NEED_m3,
-  PEOPLE_A_PUMP,
-  peopleServed,
-  PUMPED_A_DAY_s,
-  servingTime_s,
-  waterEach_m3,
-} from './need';
+import { HAND_PUMP_M3S, NEED_m3, PEOPLE_A_PUMP, peopleServed, PUMPED_A_DAY_s } from './need';
 import { casingVerdict, screenVerdict } from './casingVerdict';
 import { leakVerdict } from './leakVerdict';
 import { carriedAt } from './sand';
+import { DAY_s } from '../numeric/units';
 import { theisDrawdown_m } from './theis';
+import { drawdownOf_m } from './yield';
 import type { LiftVerdict, Verdict } from './verdict';
 import type { VerdictReading } from './verdictReading';
 import { disinfectionVerdict, testVerdict, waterVerdict } from './waterVerdict';
 import { liftVerdict, SEASON_s, yieldVerdict, type YieldRead } from './yieldVerdict';
 
 const LMIN_PER_M3S = 60000;
-const DAY_h = 24;
-const DAY_s = 86400;
 
 /** Casing above the ground that keeps a flood out, m: 12 in (EPA-570/9-75-001). */
 const STICK_UP_m = 0.3;
@@ -27,12 +19,7 @@ const STICK_UP_m = 0.3;
 /** Those whom the well can serve, in the driest month, with a lift; no more than one pump is planned for. */
 function peopleVerdict({ people }: VerdictReading, flow_m3s: number): Verdict['people'] {
   const served = Math.min(PEOPLE_A_PUMP, peopleServed(flow_m3s, PUMPED_A_DAY_s, NEED_m3));
-  return {
-    served,
-    asked: people,
-    each_L: people > 0 ? 1000 * waterEach_m3(flow_m3s, PUMPED_A_DAY_s, people) : 0,
-    hours_h: Math.min(DAY_h, servingTime_s(people, NEED_m3, flow_m3s) / 3600),
-  };
+  return { served, asked: people };
 }
 
 /** Fall at the nearest neighbour's well after a dry season of daily use, m. */
@@ -64,6 +51,9 @@ export function judgeWell(reading: VerdictReading): Verdict {
     ground,
     flow_m3s > 0 ? flow_m3s : HAND_PUMP_M3S,
   );
+  // In daily use the level falls by what is really drawn.
+  const used_m = flow_m3s > 0 ? drawdownOf_m(dry.read.intake, flow_m3s, dry.response_sm2) : 0;
+  const bore_m = standing.pipe.outside_m - 2 * standing.pipe.wall_m;
   const flood_m = ground.site.floodLine_m - (spot?.rise_m ?? 0);
   return {
     yield: yields,
@@ -75,7 +65,7 @@ export function judgeWell(reading: VerdictReading): Verdict {
     fittedWorks: fitted?.reaches ?? false,
     sand_mgL: carried.sand_gL * 1000,
     turbidity_NTU: carried.turbidity_NTU,
-    leak: leakVerdict(reading),
+    leak: leakVerdict(reading, dry, used_m),
     casing: casingVerdict(reading, now.read.aquifer.level_m),
     screen: screenVerdict(reading, dry),
     water: waterVerdict(reading, dry.read.flow_frac),
@@ -88,7 +78,7 @@ export function judgeWell(reading: VerdictReading): Verdict {
       aboveFlood: reading.stickUp_m >= Math.max(STICK_UP_m, flood_m),
     },
     people: peopleVerdict(reading, flow_m3s),
-    test: testVerdict(reading.test, standing.pipe.outside_m - 2 * standing.pipe.wall_m),
+    test: testVerdict(reading.test, bore_m, now.read.intake.freeThickness_m),
     neighbourFall_m: neighbourFall_m(reading, flow_m3s, dry),
     hours_h: reading.hours_h,
     cost_marks: reading.cost_marks,

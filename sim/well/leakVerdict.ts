@@ -5,15 +5,15 @@ import { PACKS } from '../materials/packs';
 import { cosOf } from '../numeric/angle';
 import { closesIn } from './cellSkin';
 import { groundPath_s, OPEN_RING_MS, ringLeak, type RingCells } from './leak';
-import { RISK_DAYS, safeDistance_m, travelRisk, travelTime_s } from './latrine';
+import { DAY_s } from '../numeric/units';
+import { RISK_DAYS, safeDistance_m, travelRisk } from './latrine';
+import { latrinePath_s, TABLE_SLOPE } from './latrinePath';
 import type { RingFill, Standing } from './standing';
 import { alongBeds_ms, shared_m } from './transmissivity';
 import { LONGEST_d, type Verdict } from './verdict';
 import type { VerdictReading } from './verdictReading';
+import type { YieldRead } from './yieldVerdict';
 
-const DAY_s = 86400;
-/** Slope of the water table, m/m. ASSUMED: .01, the steep end of a plain, as in the worked rows of siting guides. */
-const TABLE_SLOPE = 0.01;
 /** Pores of a seal, and of caved ground, that water moves in. ASSUMED. */
 const SEAL_PORES_frac = 0.5;
 const CAVED_PORES_frac = 0.45;
@@ -115,41 +115,51 @@ function sealLies({
   };
 }
 
-/**
- * Distance to the nearest latrine, and the time from it: down from its floor to the water of the screened beds (unit gradient), then along
- * them by the slope of the table.
- */
-function latrineOf({ ground, spot, standing }: VerdictReading): { distance_m: number; time_s: number; safe_m: number } {
+/** Distance to the nearest latrine, and the time from it in daily use in the driest month. */
+function latrineOf(
+  reading: VerdictReading,
+  { read }: YieldRead,
+  drawdown_m: number,
+): { distance_m: number; time_s: number; safe_m: number } {
+  const { ground, spot, standing } = reading;
   const { screenFrom_m, screenTo_m } = standing;
   const K_ms = alongBeds_ms(ground.layers, screenFrom_m, screenTo_m);
   let pores_m = 0;
   for (const layer of ground.layers) pores_m += layer.porosity_frac * shared_m(layer, screenFrom_m, screenTo_m);
-  const porosity_frac = pores_m / (screenTo_m - screenFrom_m);
-  const safe_m = safeDistance_m(porosity_frac, K_ms, TABLE_SLOPE, RISK_DAYS[1] * DAY_s);
-  let nearest_m = Infinity;
-  let floor_m = 0;
+  const safe_m = safeDistance_m(pores_m / (screenTo_m - screenFrom_m), K_ms, TABLE_SLOPE, RISK_DAYS[1] * DAY_s);
+  let distance_m = Infinity;
+  let pitBottom_m = 0;
   for (const place of ground.contamination) {
     if (place.source !== 'latrine' || !spot) continue;
     const east_m = place.east_m - spot.east_m;
     const north_m = place.north_m - spot.north_m;
-    const distance_m = Math.sqrt(east_m * east_m + north_m * north_m);
-    if (distance_m >= nearest_m) continue;
-    nearest_m = distance_m;
-    floor_m = place.bottom_m;
+    const away_m = Math.max(LEAST_m, Math.sqrt(east_m * east_m + north_m * north_m));
+    if (away_m >= distance_m) continue;
+    distance_m = away_m;
+    pitBottom_m = place.bottom_m;
   }
-  if (nearest_m === Infinity) return { distance_m: LONGEST_m, time_s: Infinity, safe_m };
-  const down_s = groundPath_s(ground.layers, floor_m, Math.max(floor_m, screenFrom_m), 0);
-  return { distance_m: nearest_m, time_s: down_s + travelTime_s(porosity_frac, nearest_m, K_ms, TABLE_SLOPE), safe_m };
+  if (distance_m === Infinity) return { distance_m: LONGEST_m, time_s: Infinity, safe_m };
+  const legs = {
+    pitBottom_m,
+    level_m: read.aquifer.level_m,
+    screenTop_m: screenFrom_m,
+    screenBottom_m: screenTo_m,
+    distance_m,
+    drawdown_m,
+  };
+  return { distance_m, time_s: latrinePath_s(ground.layers, legs), safe_m };
 }
 
+/** A latrine is never nearer than this, m. */
+const LEAST_m = 0.5;
 /** Told for the distance where there is no latrine, m. */
 const LONGEST_m = 1000;
 
 /** All ways that dirt may take. Water stands over the mouth as high as the highest flood, else the gradient is 1. */
-export function leakVerdict(reading: VerdictReading): Verdict['leak'] {
+export function leakVerdict(reading: VerdictReading, dry: YieldRead, drawdown_m: number): Verdict['leak'] {
   const { ground, standing, spot } = reading;
   const pond_m = Math.max(0, ground.site.floodLine_m - (spot?.rise_m ?? 0));
-  const latrine = latrineOf(reading);
+  const latrine = latrineOf(reading, dry, drawdown_m);
   return {
     annulus_d: days(ringLeak(ringCellsOf(reading), pond_m).time_s),
     ground_d: days(groundPath_s(ground.layers, 0, standing.screenFrom_m, pond_m)),

@@ -2,6 +2,7 @@
 import type { WellPumpName } from '../materials/wellPumps';
 import type { SaltClass } from './drinking';
 import type { TravelRisk } from './latrine';
+import type { TestFit } from './testFit';
 
 /** A lift as it would do on this well in the driest month. */
 export interface LiftVerdict {
@@ -23,10 +24,6 @@ export interface Verdict {
     readonly whole_Lmin: number;
     readonly share_frac: number;
     readonly limitedBy: YieldLimit;
-    /** By the sum of the handbooks (Thiem, Dupuit) with a clean ring: what a planner would have said. */
-    readonly byHand_Lmin: number;
-    /** What the ground takes of the whole drawdown at the dry yield: 1 where slots cost nothing. */
-    readonly efficiency_frac: number;
   };
   readonly static_m: number;
   readonly dryStatic_m: number;
@@ -74,7 +71,6 @@ export interface Verdict {
     readonly salt_gL: number;
     readonly class: SaltClass;
     readonly meter_uScm: number;
-    readonly tastesOfSalt: boolean;
     readonly laboratoryNeeded: true;
   };
   readonly disinfection: {
@@ -91,15 +87,9 @@ export interface Verdict {
     readonly stickUp_m: number;
     readonly aboveFlood: boolean;
   };
-  readonly people: {
-    readonly served: number;
-    readonly asked: number;
-    /** What each of those asked for would get in a day, and the hours that their need takes; Infinity is told as a day. */
-    readonly each_L: number;
-    readonly hours_h: number;
-  };
-  /** What the test says of the ground by a straight line, and from when on it counts; null without a test that tells. */
-  readonly test: { readonly T_m2s: number; readonly from_s: number } | null;
+  readonly people: { readonly served: number; readonly asked: number };
+  /** What the test says of the ground; null without one. */
+  readonly test: TestFit | null;
   /** How far the use of this well draws the nearest neighbour's down by the end of the dry season; 0 without one. */
   readonly neighbourFall_m: number;
   readonly hours_h: number;

@@ -1,17 +1,12 @@
 // Whether the water is fit: salt at the screen, chlorine that has worked, and what a test says of the ground.
 import { saltAt_gL } from '../hole/wallGround';
-import { contact_mgminL, chlorineHalfLife_s, CONTACT_s, DOSE_gL, residual_gL } from './disinfect';
-import { CHLORIDE_TASTE_gL, chloride_gL, conductivity_uScm, saltClass } from './drinking';
-import { slopePerTenfold, straightLineT_m2s } from './straightLine';
-import { storageEnd_s } from './storage';
+import { contact_mgminL, CONTACT_s, DOSE_gL } from './disinfect';
+import { conductivity_uScm, saltClass } from './drinking';
+import { fitTest } from './testFit';
 import type { ScreenRing } from './ring';
 import type { Verdict } from './verdict';
 import type { VerdictReading } from './verdictReading';
 import type { WellTest } from './wellTest';
-
-const LMIN_PER_M3S = 60000;
-/** Fewest readings for a line through them. */
-const LEAST_READINGS = 4;
 
 /** Salt of the water that comes in, g/L: of each cell by its share of the flow; of all alike where none flows. */
 function saltAtScreen_gL({ ring, ground }: VerdictReading, flow_frac: Float64Array): number {
@@ -35,43 +30,24 @@ export function waterVerdict(reading: VerdictReading, flow_frac: Float64Array): 
     salt_gL,
     class: saltClass(salt_gL),
     meter_uScm: conductivity_uScm(salt_gL),
-    tastesOfSalt: chloride_gL(salt_gL) > CHLORIDE_TASTE_gL,
     laboratoryNeeded: true,
   };
 }
 
-/** Enough is what the least dose does in the least contact time as it fades, in water that a dose may be put into. */
-export function disinfectionVerdict({
-  disinfection,
-  temperature_C,
-  chlorine_gL,
-}: VerdictReading): Verdict['disinfection'] {
-  if (!disinfection) return { done: false, ct_mgminL: 0, enough: false, left_mgL: chlorine_gL * 1000 };
-  const asked_mgminL = contact_mgminL(DOSE_gL[0], CONTACT_s, chlorineHalfLife_s(temperature_C));
-  // A dose that should have lasted is gone where dirt has eaten it.
-  const left_gL = Math.min(chlorine_gL, residual_gL(disinfection.dose_gL, temperature_C, disinfection.contact_s));
-  return {
-    done: true,
-    ct_mgminL: disinfection.ct_mgminL,
-    enough: disinfection.ct_mgminL >= SHORT_ratio * asked_mgminL,
-    left_mgL: left_gL * 1000,
-  };
+/** The chlorine fades while it stands, and dirt eats a part: so much of the contact asked for is enough. ASSUMED: half of it goes in 12 h. */
+const ENOUGH_frac = 0.8;
+
+/** Enough is the least dose for the least time, as it fades. */
+export function disinfectionVerdict({ disinfection, chlorine_gL }: VerdictReading): Verdict['disinfection'] {
+  const left_mgL = chlorine_gL * 1000;
+  if (!disinfection) return { done: false, ct_mgminL: 0, enough: false, left_mgL };
+  const { ct_mgminL } = disinfection;
+  const asked_mgminL = ENOUGH_frac * contact_mgminL(DOSE_gL[0], CONTACT_s);
+  return { done: true, ct_mgminL, enough: ct_mgminL >= asked_mgminL, left_mgL };
 }
 
-/** What is so little short of the contact asked for counts as enough: dirt has eaten a little of the dose. ASSUMED. */
-const SHORT_ratio = 0.9;
-
-/** Transmissivity by a straight line through the first step, after the casing's water no longer tells; null where too few readings are left. */
-export function testVerdict(test: WellTest | null, bore_m: number): Verdict['test'] {
-  if (!test || test.rates_Lmin.length === 0) return null;
-  const first = test.rows.filter(({ time_s, rate_Lmin }) => time_s <= test.step_s && rate_Lmin > 0);
-  if (first.length < LEAST_READINGS) return null;
-  const time_s = Float64Array.from(first, (row) => row.time_s);
-  const level_m = Float64Array.from(first, (row) => row.level_m);
-  const rate_m3s = test.rates_Lmin[0] / LMIN_PER_M3S;
-  const rough_m = slopePerTenfold(time_s, level_m, first.length, 0, Infinity);
-  if (!(rough_m > 0)) return null;
-  const from_s = storageEnd_s(bore_m / 2, straightLineT_m2s(rate_m3s, rough_m));
-  const slope_m = slopePerTenfold(time_s, level_m, first.length, from_s, Infinity);
-  return slope_m > 0 ? { T_m2s: straightLineT_m2s(rate_m3s, slope_m), from_s } : null;
+/** Transmissivity by the test; null where none was run to its end. */
+export function testVerdict(test: WellTest | null, bore_m: number, freeThickness_m: number): Verdict['test'] {
+  if (!test || !test.over || test.rows.length === 0) return null;
+  return fitTest(test, bore_m / 2, freeThickness_m);
 }

@@ -2,16 +2,13 @@
 import { deepestDraw_m, allowedDrawdown_m } from './lift';
 import { readIntake, type WellIntake } from './intake';
 import { PUMPED_A_DAY_s } from './need';
-import { coveredFlow_m3s, freeFlow_m3s, sichardtReach_m } from './thiem';
-import { alongBeds_ms } from './transmissivity';
 import type { LiftVerdict, Verdict, YieldLimit } from './verdict';
 import type { VerdictReading } from './verdictReading';
+import { DAY_s } from '../numeric/units';
 import { WELL_PUMPS, type WellPumpName } from '../materials/wellPumps';
-import { efficiency_frac, wellLoss_m } from './wellLoss';
 import { drawdownOf_m, largestYield_m3s, seasonResponse_sm2 } from './yield';
 
 const LMIN_PER_M3S = 60000;
-const DAY_s = 86400;
 /** The well is worked for so long before its yield is told: a dry season. ASSUMED: four months without rain. */
 export const SEASON_s = 120 * DAY_s;
 /** A lift is of use from this share of its usual flow on. ASSUMED: a bucket of 20 L in four minutes. */
@@ -59,22 +56,6 @@ export function liftVerdict(reading: VerdictReading, lift: WellPumpName): LiftVe
   return { lift, reaches: drawn_m3s >= USEFUL_frac * pump.flow_m3s, flow_Lmin: drawn_m3s * LMIN_PER_M3S };
 }
 
-/** The sum of a planner: Thiem under cover, Dupuit with a free table, Sichardt's reach, no skins, the drawdown that is allowed. */
-function byHand_m3s(reading: VerdictReading, dry: YieldRead): number {
-  const { standing, ground } = reading;
-  const { aquifer, intake } = dry.read;
-  if (!(intake.T_m2s > 0)) return 0;
-  const { screenFrom_m, screenTo_m } = standing;
-  const { freeThickness_m, radius_m } = intake;
-  const fall_m = allowedDrawdown_m(aquifer.level_m, screenFrom_m, screenTo_m, freeThickness_m, Infinity);
-  const K_ms = alongBeds_ms(ground.layers, Math.max(screenFrom_m, aquifer.level_m), screenTo_m);
-  const reach_m = sichardtReach_m(fall_m, K_ms);
-  if (!(reach_m > radius_m)) return 0;
-  if (!aquifer.free) return coveredFlow_m3s(aquifer.screened_m2s, fall_m, 0, radius_m, reach_m);
-  const wet_m = aquifer.wetScreen_m;
-  return freeFlow_m3s(K_ms, Math.max(0, wet_m - fall_m), wet_m, radius_m, reach_m);
-}
-
 /** All of the yield; the lift is the one fitted, else the best of those on offer. */
 export function yieldVerdict(
   reading: VerdictReading,
@@ -97,7 +78,6 @@ export function yieldVerdict(
           ? 'lift'
           : 'ground';
   const drawdown_m = dry.flow_m3s > 0 ? drawdownOf_m(dry.read.intake, dry.flow_m3s, dry.response_sm2) : 0;
-  const inSlots_m = wellLoss_m(dry.read.intake.wellLoss_s2m5, dry.flow_m3s);
   return {
     yield: {
       now_Lmin: now.flow_m3s * LMIN_PER_M3S,
@@ -105,8 +85,6 @@ export function yieldVerdict(
       whole_Lmin: whole.flow_m3s * LMIN_PER_M3S,
       share_frac,
       limitedBy,
-      byHand_Lmin: byHand_m3s(reading, dry) * LMIN_PER_M3S,
-      efficiency_frac: drawdown_m > 0 ? efficiency_frac(drawdown_m - inSlots_m, inSlots_m) : 0,
     },
     dry,
     now,
