@@ -2,7 +2,7 @@
 import { exp } from '../numeric/functions';
 import { solveBracketed } from '../numeric/root';
 import { DAY_s } from '../numeric/units';
-import { theisU } from './theis';
+import { theisDrawdown_m, theisU } from './theis';
 import { freeDrawdown_m } from './thinAquifer';
 import { wellFunction } from './wellFunction';
 import { wellLoss_m } from './wellLoss';
@@ -39,8 +39,8 @@ export const wayLogOf = (T_m2s: number, S_ratio: number, radius_m: number, time_
 export function responseAfter_sm2(well: Intake, time_s: number): number {
   const { T_m2s, S_ratio, radius_m, skin_ratio } = well;
   const wide_m = skin_ratio < 0 ? radius_m * exp(-skin_ratio) : radius_m;
-  const way = wellFunction(theisU(wide_m, S_ratio, T_m2s, time_s)) + 2 * Math.max(0, skin_ratio);
-  return way / (4 * Math.PI * T_m2s);
+  const inSkin_sm2 = Math.max(0, skin_ratio) / (2 * Math.PI * T_m2s);
+  return theisDrawdown_m(1, T_m2s, S_ratio, wide_m, time_s) + inSkin_sm2;
 }
 
 /**
