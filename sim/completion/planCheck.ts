@@ -84,8 +84,12 @@ function checkPipe(plan: WellPlan, { outside_m }: Casing, facts: HoleFacts, prob
     problems.push({ field: 'screenTo_m', problem: 'belowHole', have: plan.screenTo_m, limit: facts.depth_m });
   else if (over(shoe_m(plan), facts.depth_m))
     problems.push({ field: 'sump_m', problem: 'belowHole', have: plan.sump_m, limit: facts.depth_m - plan.screenTo_m });
-  if (plan.centralisers === 0) return;
+}
+
+function checkCentralisers(plan: WellPlan, { outside_m }: Casing, facts: HoleFacts, problems: PlanProblem[]): void {
   const gap_m = (facts.bit_m - outside_m) / 2;
+  // Without room for the casing there is no use in speaking of its centralisers.
+  if (plan.centralisers === 0 || gap_m < RUNNING_GAP_m) return;
   const most = Math.floor(casingLength_m(plan) / CENTRALISER_m);
   if (gap_m < CENTRALISER_GAP_m)
     problems.push({ field: 'centralisers', problem: 'noRoomForCentralisers', have: gap_m, limit: CENTRALISER_GAP_m });
@@ -135,6 +139,7 @@ export function checkPlan(plan: WellPlan, facts: HoleFacts): PlanProblem[] {
   if (problems.length > 0) return problems;
   const pipe = CASINGS[plan.casing];
   checkPipe(plan, pipe, facts, problems);
+  checkCentralisers(plan, pipe, facts, problems);
   checkSlots(plan, pipe, problems);
   checkFill(plan, facts, problems);
   return problems;
