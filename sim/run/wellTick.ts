@@ -17,7 +17,7 @@ import { tell } from './tell';
 import { TICK_s } from './work';
 
 /** Ring and water that comes out are looked at once in so many seconds while the well is drawn from; what the ground gives, once in so many. */
-const LOOK_s = 10;
+const LOOK_s = 20;
 const REFRESH_s = 60;
 /** The water counts as cloudy again above this many times what counts as clear. ASSUMED: a jar looks plainly different. */
 const CLOUDY_AGAIN_ratio = 4;
@@ -33,10 +33,13 @@ export function standingNow(run: Run): Standing {
 export function refreshWell(run: Run): void {
   const { well } = run.state;
   if (!well) return;
-  const { aquifer, intake, flow_frac } = readIntake(standingNow(run), well.ring, groundOf(run), 0, false);
+  const standing = standingNow(run);
+  const ground = groundOf(run);
+  const { aquifer, intake, flow_frac } = readIntake(standing, well.ring, ground, 0, false);
   well.intake = intake;
   well.rest_m = restLevel_m(aquifer, well.bottom_m);
   well.ring.flow_frac.set(flow_frac);
+  sandByClass(standing, well.ring, ground, well.sandClass_frac);
 }
 
 /** Asks for a rate in this second, m3/s (negative: poured in); stirs_ratio: how much cloudier than quiet drawing. */
@@ -74,37 +77,37 @@ function isBroken({ ring }: WellState): boolean {
   return true;
 }
 
-/** Sand and cloudiness of what comes out. */
+/** Sand and cloudiness of what comes out; drawing quietly washes the ring a little. */
 function lookAtWater(run: Run, well: WellState): void {
-  const carried = carriedAt(standingNow(run), well.ring, groundOf(run), well.drawn_m3s);
+  const standing = standingNow(run);
+  const { stirs_ratio } = run.work.well;
+  const carried = carriedAt(standing, well.ring, groundOf(run), well.drawn_m3s);
   well.sand_gL = carried.sand_gL;
-  well.turbidity_NTU = carried.turbidity_NTU * run.work.well.stirs_ratio;
+  well.turbidity_NTU = carried.turbidity_NTU * stirs_ratio;
   const clear = well.turbidity_NTU < TURBIDITY_NTU.smallSupply && well.sand_gL < SAND_LIMIT_gL;
   if (clear && !well.clearTold) tell(run, 'wellClear', { turbidity_NTU: well.turbidity_NTU, sand_gL: well.sand_gL });
   if (clear) well.clearTold = true;
   else if (well.turbidity_NTU > CLOUDY_AGAIN_ratio * TURBIDITY_NTU.smallSupply) well.clearTold = false;
+  if (stirs_ratio === QUIET && well.ground_m3s > 0) drawIn(well.ring, standing, well.ground_m3s, LOOK_s);
 }
 
 /** What came out in this second: counted, and seen in the jar. */
 function bringOut(run: Run, well: WellState, drawn_m3: number): void {
-  const { state, work } = run;
+  const { tick, boundary } = run.state;
   well.out_m3 += drawn_m3;
-  if (state.tick % LOOK_s === 0 || !well.jar) lookAtWater(run, well);
+  if (tick % LOOK_s === 0 || !well.jar) lookAtWater(run, well);
   const sand_kg = well.sand_gL * drawn_m3;
   well.sand_kg += sand_kg;
-  if (state.tick % LOOK_s === 0) sandByClass(standingNow(run), well.ring, groundOf(run), well.sandClass_frac);
   // Sand passes through the well: out of the ground and out at the top in the same second.
   for (let k = 0; k < well.sandClass_frac.length; k++) {
     const sand_m3 = (sand_kg / PACK_GRAIN_kgm3) * well.sandClass_frac[k];
-    state.boundary.solidsIn_m3[k] += sand_m3;
-    state.boundary.solidsOut_m3[k] += sand_m3;
+    boundary.solidsIn_m3[k] += sand_m3;
+    boundary.solidsOut_m3[k] += sand_m3;
   }
   well.jar ??= { tick: 0, turbidity_NTU: 0, sand_gL: 0 };
-  well.jar.tick = state.tick;
+  well.jar.tick = tick;
   well.jar.turbidity_NTU = well.turbidity_NTU;
   well.jar.sand_gL = well.sand_gL;
-  if (work.well.stirs_ratio === QUIET && state.tick % LOOK_s === 0 && well.ground_m3s > 0)
-    drawIn(well.ring, standingNow(run), well.ground_m3s, LOOK_s);
 }
 
 /** Quiet drawing: a pump at a steady rate. */

@@ -21,6 +21,8 @@ const CAVED_PORES_frac = 0.45;
 const SLIT_MS = 1e-4;
 /** Share of a cell that must be seal for it to count as sealed. */
 const SEALED_frac = 0.5;
+/** Looser than this is no seal, whatever it was: the loose end of clay cuttings (handbooks, from memory). */
+const SOUND_MS = 1e-6;
 /** Looks round the casing, over half of it. */
 const LOOKS = 12;
 
@@ -99,7 +101,8 @@ function sealLies({
   let length_m = 0;
   let gap = Infinity;
   for (let i = 0; i < standing.cells; i++) {
-    const { seal_frac } = standing.fill[i];
+    const { seal_frac, seal_ms } = standing.fill[i];
+    if (seal_ms > SOUND_MS) continue;
     if (seal_frac > 0) length_m += seal_frac * standing.dz_m;
     if (seal_frac < SEALED_frac) continue;
     if (from < 0) from = i;
