@@ -86,15 +86,14 @@ export const packCost_marks = (volume_m3: number): number => volume_m3 * L_PER_M
 export const sealCost_marks = (seal: SealName, mass_kg: number): number =>
   mass_kg * SEAL_PRICE_marks[seal] + sealWater_L(seal, mass_kg) * PRICE_marks.waterPerL;
 
-/** Hours that hands are busy: sawing, sleeve, glueing, pouring by hand. */
-export function handsHours_h(amounts: Amounts): number {
-  const poured_L = (amounts.pack_m3 + amounts.seal_m3 + amounts.backfill_m3) * L_PER_M3;
-  const busy_s =
-    amounts.slots * DURATION_s.sawSlot +
-    amounts.cloth_m * DURATION_s.drawCloth_m +
-    amounts.joints * DURATION_s.joinCasing +
-    poured_L * DURATION_s.backfill_L;
-  return busy_s / 3600;
+/** Hours of sawing slots and drawing the sleeve on: done at home, before the hole is there. Worked value: 999 slots, 4 m of sleeve -> 3.663. */
+export const madeReady_h = ({ slots, cloth_m }: Amounts): number =>
+  (slots * DURATION_s.sawSlot + cloth_m * DURATION_s.drawCloth_m) / 3600;
+
+/** Hours that hands are busy at the hole: glueing, and pouring by hand. Worked value: 6 joints, 180 L -> .6. */
+export function handsHours_h({ joints, pack_m3, seal_m3, backfill_m3 }: Amounts): number {
+  const poured_L = (pack_m3 + seal_m3 + backfill_m3) * L_PER_M3;
+  return (joints * DURATION_s.joinCasing + poured_L * DURATION_s.backfill_L) / 3600;
 }
 
 /** Hours of waiting: every joint until it has set, the seal until it has swollen or set. Worked value: pvc63, 6 joints, granules -> 1.5. */

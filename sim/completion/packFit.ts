@@ -33,15 +33,17 @@ export interface PackFit {
 }
 
 /**
- * How a pack suits a sand. The word follows from the medians: fits 4-8 (sand-free), tight below 4, coarse 8-10, beyond it sand passes.
+ * How a pack suits a sand. The word follows from the medians: fits up to 8 apart (sand-free), coarse 8-10, beyond it sand passes; tight
+ * below 4 where its d30 is too fine as well.
  * Worked value: pack1 (d50 1.41) on d50 .25 -> 5.64, fits.
  */
 export function packFit(pack: Gradation, sand: Gradation): PackFit {
   const median_ratio = pack.d50_mm / sand.d50_mm;
   const d15_mm = sizeAt_mm(pack, 0.15);
   const { least, sandFree, sandPasses } = MEDIAN_RATIOS;
+  const wanted_mm = packFor_mm(sand.d30_mm, uniformity_ratio(sand.d60_mm, sand.d10_mm));
   const word =
-    median_ratio < least
+    median_ratio < least && pack.d30_mm < wanted_mm
       ? 'tight'
       : median_ratio <= sandFree
         ? 'fits'
@@ -50,7 +52,7 @@ export function packFit(pack: Gradation, sand: Gradation): PackFit {
           : 'sandPasses';
   return {
     median_ratio,
-    wanted_mm: packFor_mm(sand.d30_mm, uniformity_ratio(sand.d60_mm, sand.d10_mm)),
+    wanted_mm,
     d30_mm: pack.d30_mm,
     holds_ratio: d15_mm / sand.d85_mm,
     drains_ratio: d15_mm / sizeAt_mm(sand, 0.15),

@@ -5,6 +5,7 @@ import {
   amountsOf,
   casingCost_marks,
   handsHours_h,
+  madeReady_h,
   packCost_marks,
   sealCost_marks,
   waitHours_h,
@@ -27,6 +28,8 @@ export interface PlanFigures {
   /** Water that seeps down the ring with water standing over it: through the seal, or through loose fill where there is none. */
   readonly seepage_m3s: number;
   readonly cost_marks: number;
+  /** Sawing and sleeve beforehand; hands busy at the hole; waiting for joints and seal. */
+  readonly ready_h: number;
   readonly hands_h: number;
   readonly wait_h: number;
 }
@@ -49,6 +52,7 @@ export function planFigures(plan: WellPlan, facts: PlanFacts): PlanFigures {
       casingCost_marks(plan, amounts) +
       packCost_marks(amounts.packBought_m3) +
       (plan.seal === 'none' ? 0 : sealCost_marks(plan.seal, amounts.seal_kg)),
+    ready_h: madeReady_h(amounts),
     hands_h: handsHours_h(amounts),
     wait_h: waitHours_h(plan, amounts.joints),
   };

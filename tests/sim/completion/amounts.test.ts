@@ -4,6 +4,7 @@ import {
   amountsOf,
   casingCost_marks,
   handsHours_h,
+  madeReady_h,
   packCost_marks,
   piecesFor,
   sealCost_marks,
@@ -96,9 +97,7 @@ describe('amounts of a plan', () => {
     expect(packCost_marks(0.1)).toBeCloseTo(5, 12);
     expect(sealCost_marks('cement', 50)).toBeCloseTo(10.23, 2);
     expect(waitHours_h(PLAN, 6)).toBe(1.5);
-    expect(handsHours_h({ ...amounts, slots: 0, cloth_m: 0, pack_m3: 0, seal_m3: 0, backfill_m3: 0.18 })).toBeCloseTo(
-      (6 * 300 + 360) / 3600,
-      12,
-    );
+    expect(madeReady_h(amounts)).toBeCloseTo(3.663, 3);
+    expect(handsHours_h({ ...amounts, pack_m3: 0, seal_m3: 0, backfill_m3: 0.18 })).toBeCloseTo(0.6, 12);
   });
 });

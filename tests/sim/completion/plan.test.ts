@@ -75,7 +75,7 @@ describe('remarks', () => {
     ['slotTooFine', { cloth: 'none', slotWidth_mm: 0.2 }, { cloth: 'none' }],
     ['clothTooOpen', { screenFrom_m: 8, screenTo_m: 11 }, {}],
     ['packTooCoarse', { pack: 'pack4', packTop_m: 12 }, { pack: 'pack1', packTop_m: 12 }],
-    ['packTight', { pack: 'pack04', packTop_m: 12 }, { pack: 'pack2', packTop_m: 12 }],
+    ['packTight', { pack: 'pack04', packTop_m: 12 }, { pack: 'pack1', packTop_m: 12 }],
     ['packRunsOut', { pack: 'pack04', packTop_m: 12, cloth: 'none' }, { pack: 'pack1', packTop_m: 12 }],
     ['sealNone', { seal: 'none' }, {}],
     ['sealAcrossScreen', { sealTo_m: 15 }, {}],
