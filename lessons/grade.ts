@@ -1,6 +1,6 @@
 // The score of a run: every item of the lesson's rubric, summed by category, with reasons and evidence.
 
-import { groundOf, sensesOf, type Run, type WellPlan } from '$sim';
+import { groundOf, sensesOf, verdictOf, type Run, type WellPlan } from '$sim';
 import { outcomeOf } from './over';
 import { CATEGORY_IDS, CATEGORY_OF, type CategoryId, type ItemId } from './rubric/ids';
 import { ITEMS } from './rubric/index';
@@ -48,7 +48,7 @@ function wellViewOf(run: Run, acts: Acts): WellView {
     spot: (last('chooseSite')?.spot as string | undefined) ?? '',
     plan: (last('planWell') as WellPlan | undefined) ?? null,
     ownLog: run.state.ownLog,
-    verdict: null,
+    verdict: verdictOf(run),
   };
 }
 

@@ -1,6 +1,6 @@
 // A crew plays a lesson from the start to its end, by the same acts as a learner.
 
-import { act, createRun, sensesOf, step, type Run } from '$sim';
+import { act, createRun, sensesOf, step, type Run, type Scenario } from '$sim';
 import { createCrew } from './crews/index';
 import type { Crew, Job } from './crews/crew';
 import { isOver } from './over';
@@ -12,14 +12,23 @@ export function playOn(run: Run, lesson: Lesson, crew: Crew): Run {
   while (!isOver(run, lesson)) {
     const deed = crew.decide(sensesOf(run));
     if (deed !== null) act(run, deed.action, deed.payload);
-    if (!isOver(run, lesson)) step(run);
+    // Who waits looks up again when the wait is over: with what it waited for, or with anything that a crew would turn round for.
+    do {
+      if (!isOver(run, lesson)) step(run);
+    } while (run.state.wait !== null && !isOver(run, lesson));
   }
   return run;
 }
 
-/** What a crew is told of a lesson: the depth and the day, nothing of the ground. */
-export const jobOf = (lesson: Lesson): Job => ({ depth_m: lesson.end.depth_m, time_s: lesson.end.cap_s });
+/** What a crew is told of a lesson: the depth and the day, of a well the site plan as well; nothing of the ground. */
+export function jobOf(lesson: Lesson, scenario?: Pick<Scenario, 'ground'>): Job {
+  const { depth_m, cap_s: time_s } = lesson.end;
+  if (!lesson.well || !scenario) return { depth_m, time_s };
+  const { site, contamination } = scenario.ground;
+  return { depth_m, time_s, well: { site, contamination } };
+}
 
 export function playCrew(lesson: Lesson, crewName: string, seed: number): Run {
-  return playOn(createRun(scenarioOf(lesson, seed)), lesson, createCrew(crewName, jobOf(lesson)));
+  const scenario = scenarioOf(lesson, seed);
+  return playOn(createRun(scenario), lesson, createCrew(crewName, jobOf(lesson, scenario)));
 }

@@ -10,11 +10,12 @@ import { fightLoss, giveUp, leaveHole, pourWater, topUp, watchWater } from './ca
 import { climb_s, keepTrail, trailAt_m } from './climb';
 import { does, goalOf_m, THREE_RODS, type Crew, type Deed, type Job } from './crew';
 import { outOfPetrol } from './ending';
-import { nameOf, unnamedSample } from './naming';
+import { groundNameOf, nameOf, unnamedSample } from './naming';
 import { busyWith, mayTry, noticeRefusal, remember } from './patience';
 import { hopeless, keepProgress } from './progress';
 import { duskNear, siteDeed } from './site';
 import { troubleDeed } from './trouble';
+import { deepEnough, pastDrilling, spotDeed, wellDeed } from './wellWork';
 
 /** Drilled deeper than asked, m. */
 const MARGIN_m = 0.04;
@@ -22,6 +23,9 @@ const MARGIN_m = 0.04;
 const ROD_END_m = 0.04;
 /** The sample is taken when this much of the rod is still to go, m. */
 const SAMPLE_LEFT_m = 0.5;
+/** Where a screen is to be set, this often, m, and once the bit has cut for so much longer than the climb, s. */
+const SAMPLE_EVERY_m = 0.6;
+const SAMPLE_AFTER_s = 15;
 /** A dragging stem is drawn up so far, m, and not again within, s. */
 const REAM_m = 0.5;
 const REAM_AGAIN_s = 90;
@@ -32,12 +36,15 @@ const HOME_BEFORE_s = 800;
 const GIVE_UP_BEFORE_s = 300;
 
 export function createCareful(job: Job = THREE_RODS): Crew & { readonly memory: CarefulMemory } {
-  const memory = createCarefulMemory(goalOf_m(job, MARGIN_m), job.time_s);
+  const memory = createCarefulMemory(goalOf_m(job, MARGIN_m), job.time_s, job.well);
   return { name: 'careful', memory, decide: (senses) => remember(memory.patience, senses, decide(memory, senses)) };
 }
 
 const jobDone = (memory: CarefulMemory, senses: Senses): boolean =>
-  senses.stem.bottom_m >= memory.goal_m || senses.time_s > memory.day_s - HOME_BEFORE_s || duskNear(senses);
+  senses.stem.bottom_m >= memory.goal_m ||
+  senses.time_s > memory.day_s - HOME_BEFORE_s ||
+  duskNear(senses) ||
+  (memory.well !== null && deepEnough(memory.well, senses));
 
 function decide(memory: CarefulMemory, senses: Senses): Deed | null {
   if (senses.ended) return null;
@@ -49,13 +56,20 @@ function decide(memory: CarefulMemory, senses: Senses): Deed | null {
   watchWater(memory.water, senses);
   if (memory.cautionsRead < HAZARD_IDS.length)
     return does('readCaution', { caution: HAZARD_IDS[memory.cautionsRead++]! });
+  const well = memory.well;
+  if (well !== null) {
+    const spot = spotDeed(well);
+    if (spot !== undefined) return spot;
+    if (pastDrilling(senses)) return wellDeed(well, memory.patience, senses);
+  }
   const site = siteDeed(memory.site, memory.patience, memory.progress, senses);
   if (site !== undefined) {
     memory.powderIn_g = 0;
     return site;
   }
   const unnamed = unnamedSample(senses);
-  if (unnamed !== null) return does('nameSample', { sample: unnamed.sample, main: nameOf(unnamed) });
+  if (unnamed !== null)
+    return does('nameSample', { sample: unnamed.sample, main: memory.well ? groundNameOf(unnamed) : nameOf(unnamed) });
   const petrol = outOfPetrol(memory.patience, senses);
   if (petrol !== undefined) return petrol;
   if (memory.water.givenUp) return leaveHole(memory.water, memory.patience, senses);
@@ -67,8 +81,11 @@ function decide(memory: CarefulMemory, senses: Senses): Deed | null {
   if (trouble !== undefined) return trouble;
   // A stop is kept short: nothing else is begun in it.
   if (memory.stopping) return stopped(memory, senses, jobDone(memory, senses));
+  memory.fed_s = senses.stem.feed_frac > 0 ? memory.fed_s + 1 : 0;
   if (senses.pump.primed) memory.drawn = false;
   else if (senses.stem.bottom_m > REAM_m + DRAWN_m) return pumpDry(memory, senses);
+  // A sample is caught at once, or its grains are gone.
+  if (memory.sampling) return sample(memory, senses);
   const fluid =
     carefulFluid(memory, senses) ??
     powder(memory, senses) ??
@@ -123,7 +140,7 @@ function drill(memory: CarefulMemory, senses: Senses): Deed | null {
   if (busyWith(senses, 'lift')) return null;
   const reaming = ream(memory, senses);
   if (reaming !== undefined) return reaming;
-  if (memory.clearing_s >= 0) return clear(memory, senses);
+  if (memory.clearing_s >= 0) return clear(memory, senses, jobDone(memory, senses));
   if (jobDone(memory, senses) || stem.left_m <= ROD_END_m) {
     memory.clearing_s = senses.time_s;
     memory.clean_s = 0;
@@ -132,9 +149,17 @@ function drill(memory: CarefulMemory, senses: Senses): Deed | null {
   }
   if (!stem.turning)
     return senses.hands.free >= 1 && mayTry(patience, senses, 'setTurning') ? does('setTurning', { on: true }) : null;
-  if (memory.sampledRod < stem.rods && stem.left_m <= SAMPLE_LEFT_m) return sample(memory, senses);
+  if (sampleDue(memory, senses)) return sample(memory, senses);
   if (busyWith(senses, 'catchSample')) return null;
   return feed(memory, senses);
+}
+
+/** One sample a rod; where the screen hangs on it two, and of what has come up while the bit was cutting, not of what goes round. */
+function sampleDue(memory: CarefulMemory, senses: Senses): boolean {
+  const { stem } = senses;
+  if (memory.well === null) return memory.sampledRod < stem.rods && stem.left_m <= SAMPLE_LEFT_m;
+  const up = memory.fed_s > climb_s(senses) + SAMPLE_AFTER_s;
+  return up && stem.bit_m >= memory.sampled_m + SAMPLE_EVERY_m && senses.hands.tasks.length === 0;
 }
 
 /** A stem that drags is drawn up turning, with the flow on: the wings cut the wall back, the stream carries fill away. */
@@ -150,9 +175,12 @@ function ream(memory: CarefulMemory, senses: Senses): Deed | null | undefined {
 
 /** Takes the feed off, so that a hand is free, and labels the sample with the depth at which the grains now at the mouth left the bit. */
 function sample(memory: CarefulMemory, senses: Senses): Deed | null {
+  memory.sampling = memory.well !== null;
   if (senses.stem.feed_frac > 0) return does('setFeed', { feed_frac: 0 });
   if (senses.hands.free < 1 || !mayTry(memory.patience, senses, 'catchSample')) return null;
+  memory.sampling = false;
   memory.sampledRod = senses.stem.rods;
+  memory.sampled_m = senses.stem.bit_m;
   const label_m = trailAt_m(memory.trail, senses.time_s - climb_s(senses));
   return does('catchSample', { label_m: Math.round(label_m * 20) / 20 });
 }

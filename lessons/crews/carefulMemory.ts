@@ -6,6 +6,8 @@ import { createTrail, type Trail } from './climb';
 import { createProgress, type Progress } from './progress';
 import { createSite, type Site } from './site';
 import { createTrouble, type Trouble } from './trouble';
+import { createWellMemory, type WellMemory } from './wellMemory';
+import type { WellJob } from './wellJob';
 
 export interface CarefulMemory {
   /** The job: depth to reach, m, and length of the day, s. */
@@ -23,8 +25,12 @@ export interface CarefulMemory {
   /** Rod for which the fluid was last felt, and seconds that stones were heard on this rod. */
   feltRod: number;
   stones_s: number;
-  /** Rod for which a sample was last caught. */
+  /** Rod for which a sample was last caught, and where the bit was then, m. */
   sampledRod: number;
+  sampled_m: number;
+  /** Seconds on end that weight has been on the bit; the feed is off for a sample. */
+  fed_s: number;
+  sampling: boolean;
   /** Job second at which the feed was last taken off to clear, or -1. */
   clearing_s: number;
   /** Seconds in a row that the returns looked clean. */
@@ -39,9 +45,11 @@ export interface CarefulMemory {
   stopping: boolean;
   feed_frac: number;
   lastFeed_s: number;
+  /** The well to be made; null where the job is a hole. */
+  well: WellMemory | null;
 }
 
-export function createCarefulMemory(goal_m: number, day_s: number): CarefulMemory {
+export function createCarefulMemory(goal_m: number, day_s: number, well?: WellJob): CarefulMemory {
   return {
     goal_m,
     day_s,
@@ -56,6 +64,9 @@ export function createCarefulMemory(goal_m: number, day_s: number): CarefulMemor
     feltRod: 1,
     stones_s: 0,
     sampledRod: 0,
+    sampled_m: 0,
+    fed_s: 0,
+    sampling: false,
     clearing_s: -1,
     clean_s: 0,
     lifted: false,
@@ -64,5 +75,6 @@ export function createCarefulMemory(goal_m: number, day_s: number): CarefulMemor
     stopping: false,
     feed_frac: 0.3,
     lastFeed_s: 0,
+    well: well ? createWellMemory('careful', well) : null,
   };
 }

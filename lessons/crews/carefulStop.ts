@@ -6,6 +6,7 @@ import { climb_s } from './climb';
 import { does, type Deed } from './crew';
 import { busyWith, mayTry } from './patience';
 import { changeRod } from './rodChange';
+import { readyDeed } from './wellWork';
 
 const LIFT_m = 0.25;
 /**
@@ -29,7 +30,7 @@ function looksClean(returns: Senses['returns']): boolean {
 }
 
 /** Feed off, bit lifted a little, flow kept until the returns have run clean for a while. Meanwhile the pit is dug out. */
-export function clear(memory: CarefulMemory, senses: Senses): Deed | null {
+export function clear(memory: CarefulMemory, senses: Senses, done: boolean): Deed | null {
   const { stem, returns } = senses;
   if (stem.feed_frac > 0) return does('setFeed', { feed_frac: 0 });
   if (!memory.lifted) {
@@ -54,6 +55,9 @@ export function clear(memory: CarefulMemory, senses: Senses): Deed | null {
     (clean || waited_s > Math.max(CLEAR_CAP_s, CLEAR_CAP_CLIMBS * climb_s(senses))) &&
     senses.hands.tasks.length === 0
   ) {
+    // With the hole clear and the flow on, book, plan and joints are made ready: once the rods are out the hole does not wait.
+    const ready = done && memory.well !== null ? readyDeed(memory.well, memory.patience, senses) : undefined;
+    if (ready !== undefined) return ready;
     memory.stopping = true;
     return stem.turning ? does('setTurning', { on: false }) : null;
   }

@@ -1,6 +1,7 @@
 // What a crew is: it looks at the senses once a second and does one act or none. Its memory is plain data, so that it can be frozen and copied.
 
 import type { ActionName, Senses } from '$sim';
+import type { WellJob } from './wellJob';
 
 export interface Deed {
   readonly action: ActionName;
@@ -14,10 +15,12 @@ export interface Crew {
   decide(senses: Senses): Deed | null;
 }
 
-/** What a crew is told before it starts: how deep the hole shall be, and how long the day is. */
+/** What a crew is told before it starts: how deep the hole shall be (with a well: may be), and how long the day is. */
 export interface Job {
   readonly depth_m: number;
   readonly time_s: number;
+  /** A well is wanted, not only a hole. */
+  readonly well?: WellJob;
 }
 
 /** Three rods of 1.5 m, drilled to within a hand's breadth, in three hours. */

@@ -6,6 +6,8 @@ import { endHere, outOfPetrol } from './ending';
 import { busyWith, createPatience, mayTry, noticeRefusal, remember, type Patience } from './patience';
 import { createProgress, hopeless, keepProgress, type Progress } from './progress';
 import { createSite, duskNear, siteDeed, type Site } from './site';
+import { createWellMemory, type WellMemory } from './wellMemory';
+import { pastDrilling, wellDeed } from './wellWork';
 
 export interface GreenMemory {
   /** The job: depth to reach, m, and length of the day, s. */
@@ -19,6 +21,8 @@ export interface GreenMemory {
   stuck_s: number;
   gulping_s: number;
   sampled: number;
+  /** The well to be made; null where the job is a hole. */
+  well: WellMemory | null;
 }
 
 const MARGIN_m = 0.02;
@@ -32,7 +36,8 @@ const GULPING_s = 90;
 
 export function createGreen(job: Job = THREE_RODS): Crew & { readonly memory: GreenMemory } {
   const memory: GreenMemory = {
-    goal_m: goalOf_m(job, MARGIN_m),
+    // A beginner with a well to make drills on while there are rods.
+    goal_m: job.well ? 999 : goalOf_m(job, MARGIN_m),
     day_s: job.time_s,
     patience: createPatience(),
     progress: createProgress(),
@@ -41,6 +46,7 @@ export function createGreen(job: Job = THREE_RODS): Crew & { readonly memory: Gr
     stuck_s: 0,
     gulping_s: 0,
     sampled: 0,
+    well: job.well ? createWellMemory('green', job.well) : null,
   };
   return { name: 'green', memory, decide: (senses) => remember(memory.patience, senses, decide(memory, senses)) };
 }
@@ -49,6 +55,7 @@ function decide(memory: GreenMemory, senses: Senses): Deed | null {
   if (senses.ended) return null;
   noticeRefusal(memory.patience, senses);
   const { stem, pump } = senses;
+  if (memory.well !== null && pastDrilling(senses)) return wellDeed(memory.well, memory.patience, senses);
   const stuck = stem.pull === 'stuck';
   memory.stuck_s = stuck ? memory.stuck_s + 1 : 0;
   keepProgress(memory.progress, senses);

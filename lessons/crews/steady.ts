@@ -3,12 +3,14 @@
 import type { Senses } from '$sim';
 import { does, goalOf_m, THREE_RODS, type Crew, type Deed, type Job } from './crew';
 import { outOfPetrol } from './ending';
-import { nameOf, unnamedSample } from './naming';
+import { groundNameOf, nameOf, unnamedSample } from './naming';
 import { busyWith, createPatience, mayTry, noticeRefusal, remember, type Patience } from './patience';
 import { createProgress, hopeless, keepProgress, type Progress } from './progress';
 import { createSite, duskNear, siteDeed, type Site } from './site';
 import { steadyStop } from './steadyStop';
 import { createTrouble, troubleDeed, type Trouble } from './trouble';
+import { createWellMemory, type WellMemory } from './wellMemory';
+import { deepEnough, pastDrilling, spotDeed, wellDeed } from './wellWork';
 
 export interface SteadyMemory {
   /** The job: depth to reach, m, and length of the day, s. */
@@ -29,6 +31,8 @@ export interface SteadyMemory {
   stop_s: number;
   /** The flow has run its minutes: it may stop. */
   stopping: boolean;
+  /** The well to be made; null where the job is a hole. */
+  well: WellMemory | null;
 }
 
 /** Drilled deeper than asked, m; a rod is down when no more than this is left, m; the sample is taken so far above that, m. */
@@ -62,6 +66,7 @@ export function createSteady(job: Job = THREE_RODS): Crew & { readonly memory: S
     sampledRod: 0,
     stop_s: -1,
     stopping: false,
+    well: job.well ? createWellMemory('steady', job.well) : null,
   };
   return { name: 'steady', memory, decide: (senses) => remember(memory.patience, senses, decide(memory, senses)) };
 }
@@ -71,13 +76,20 @@ function decide(memory: SteadyMemory, senses: Senses): Deed | null {
   noticeRefusal(memory.patience, senses);
   keepProgress(memory.progress, senses);
   if (senses.time_s > memory.day_s - GIVE_UP_BEFORE_s || hopeless(memory.progress, senses)) return does('abandon');
+  const { well } = memory;
+  if (well !== null) {
+    const spot = spotDeed(well);
+    if (spot !== undefined) return spot;
+    if (pastDrilling(senses)) return wellDeed(well, memory.patience, senses);
+  }
   const site = siteDeed(memory.site, memory.patience, memory.progress, senses);
   if (site !== undefined) {
     memory.powderIn = false;
     return site;
   }
   const unnamed = unnamedSample(senses);
-  if (unnamed !== null) return does('nameSample', { sample: unnamed.sample, main: nameOf(unnamed) });
+  if (unnamed !== null)
+    return does('nameSample', { sample: unnamed.sample, main: memory.well ? groundNameOf(unnamed) : nameOf(unnamed) });
   const petrol = outOfPetrol(memory.patience, senses);
   if (petrol !== undefined) return petrol;
   if (senses.stem.pull === 'stuck') {
@@ -87,7 +99,7 @@ function decide(memory: SteadyMemory, senses: Senses): Deed | null {
   const trouble = troubleDeed(memory.trouble, memory.patience, senses);
   if (trouble !== undefined) return trouble;
   const late = senses.time_s > memory.day_s - HOME_BEFORE_s || duskNear(senses);
-  const done = senses.stem.bottom_m >= memory.goal_m || late;
+  const done = senses.stem.bottom_m >= memory.goal_m || late || (well !== null && deepEnough(well, senses));
   return (
     supplies(memory, senses) ??
     flow(memory, senses) ??

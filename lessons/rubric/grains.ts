@@ -25,6 +25,17 @@ function groupShares(shares: readonly number[]): Record<Group, number> {
   };
 }
 
+/**
+ * Fine sand goes round with the fluid and lies in every bowl: a coarser word than that of the largest share fits as well when so much of the
+ * sample is that coarse or coarser, and at least so much of that class. ASSUMED.
+ */
+const COARSER_frac = 0.3;
+const OWN_frac = 0.1;
+const SLACK = 1e-9;
+
+/** From fine to coarse. */
+const SANDS: readonly (keyof ReturnType<typeof groupShares>)[] = ['fineSand', 'mediumSand', 'coarseSand', 'gravel'];
+
 /** All words that fit the sample. */
 export function fittingNames(shares: readonly number[], label_m: number): KindWord[] {
   const groups = groupShares(shares);
@@ -32,12 +43,34 @@ export function fittingNames(shares: readonly number[], label_m: number): KindWo
   let largest = 0;
   for (const name of names) largest = Math.max(largest, groups[name]);
   const fitting: KindWord[] = names.filter((name) => groups[name] > 0 && groups[name] >= largest - EYE_frac);
+  let main = -1;
+  SANDS.forEach((name, i) => {
+    if (groups[name] === largest) main = i;
+  });
+  for (let i = SANDS.length - 1, coarser = 0; i > Math.max(0, main); i--) {
+    const name = SANDS[i]!;
+    coarser += groups[name];
+    const fits = coarser >= COARSER_frac - SLACK && groups[name] >= OWN_frac - SLACK;
+    if (fits && !fitting.includes(name)) fitting.push(name);
+  }
   const fine = groups.fineSand + groups.silt + groups.clay;
   if (fine >= 0.5 && groups.fineSand >= SILTY_frac && groups.silt + groups.clay >= SILTY_frac)
     fitting.push('siltySand');
   if (label_m <= TOPSOIL_END_m) fitting.push('topsoil');
   return fitting;
 }
+
+/** Words of ground that a screen may stand in. */
+const COARSE: readonly KindWord[] = ['mediumSand', 'coarseSand', 'gravel'];
+const MEDIUM_SAND_CLASS = 3;
+
+/** A word for coarse ground fits the sample. */
+export const isCoarseSample = (shares: readonly number[], label_m: number): boolean =>
+  fittingNames(shares, label_m).some((name) => COARSE.includes(name));
+
+/** The sample without what goes round with the fluid: of coarse ground only medium sand and coarser. */
+export const withoutOldFines = (shares: readonly number[], label_m: number): readonly number[] =>
+  isCoarseSample(shares, label_m) ? shares.map((share, k) => (k < MEDIUM_SAND_CLASS ? 0 : share)) : shares;
 
 /** Finest size that the eye gives to clay, mm; it has no lower limit. */
 const CLAY_FINEST_mm = 0.001;

@@ -13,7 +13,7 @@ import {
   type Barrier,
   type WellPlan,
 } from '$sim';
-import { curveOf } from './grains';
+import { curveOf, isCoarseSample, withoutOldFines } from './grains';
 import { bandOf, shareBetween, shown, type Bands, type Judged, type RunView } from './item';
 
 type Sample = RunView['tray'][number];
@@ -22,10 +22,6 @@ type Sample = RunView['tray'][number];
 const STEP_m = 0.1;
 /** A sample says nothing about ground farther off than a rod's length, m. */
 const REACH_m = 1.5;
-/** Medium sand and coarser make up at least this share of coarse ground. ASSUMED: the usual "main part". */
-const COARSE_frac = 0.5;
-const MEDIUM_SAND_CLASS = 3;
-
 function nearest(tray: RunView['tray'], depth_m: number): Sample | null {
   let best: Sample | null = null;
   for (const sample of tray) {
@@ -34,9 +30,6 @@ function nearest(tray: RunView['tray'], depth_m: number): Sample | null {
   }
   return best;
 }
-
-const coarseShare = ({ shares }: Sample): number =>
-  shares.slice(MEDIUM_SAND_CLASS).reduce((sum, share) => sum + share, 0);
 
 /** The samples nearest to the screen, step by step, and the share of its length by which they are coarse. */
 function alongScreen(view: RunView, plan: WellPlan): { samples: Sample[]; coarse_frac: number } {
@@ -47,7 +40,7 @@ function alongScreen(view: RunView, plan: WellPlan): { samples: Sample[]; coarse
     const sample = nearest(view.tray, z_m);
     steps++;
     if (sample === null) continue;
-    if (coarseShare(sample) >= COARSE_frac) coarse++;
+    if (isCoarseSample(sample.shares, sample.label_m)) coarse++;
     if (!samples.includes(sample)) samples.push(sample);
   }
   return { samples, coarse_frac: steps > 0 ? coarse / steps : 0 };
@@ -106,7 +99,7 @@ export function slotFits(view: RunView): Judged {
   let loose_frac = 0;
   let finest_mm = Infinity;
   for (const sample of seen) {
-    const curve = curveOf(sample.shares);
+    const curve = curveOf(withoutOldFines(sample.shares, sample.label_m));
     loose_frac = Math.max(loose_frac, staysLoose_frac(passing_frac(curve, barrier)));
     finest_mm = Math.min(finest_mm, curve.d50_mm);
   }

@@ -32,7 +32,10 @@ test('crew files know the simulator only by its types', () => {
     }
     for (const [, names] of text.matchAll(/^import type \{([^}]+)\} from '\$sim'/gm)) {
       for (const type of names!.split(',').map((part) => part.trim()))
-        expect([name, ['Senses', 'ActionName', 'KindWord'].includes(type)]).toEqual([name, true]);
+        expect([
+          name,
+          ['Senses', 'ActionName', 'KindWord', 'WellPlan', 'Site', 'Contamination'].includes(type),
+        ]).toEqual([name, true]);
     }
   }
 });
