@@ -13,7 +13,7 @@ import { Session } from './session.svelte';
 addMessages(laterMessages);
 
 export { checkFile, openText, type Opened } from './openFile';
-export { grade, isScored, outcomeOf, type Grade } from '$lessons';
+export { grade, isScored, outcomeOf, recordOf, writeRecordCsv, writeRecordJson, type Grade } from '$lessons';
 
 /** Begins a run of a lesson on the ground of a seed; the cautions read before enter its log. */
 export function begin(lesson: Lesson, seed: number, cautions: readonly string[]): void {

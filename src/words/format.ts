@@ -33,6 +33,13 @@ export function formatDate(time_ms: number): string {
   }).format(time_ms);
 }
 
+/** A day without its hour. */
+export function formatDay(time_ms: number): string {
+  return new Intl.DateTimeFormat(locale(), { day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' }).format(
+    time_ms,
+  );
+}
+
 /** A file's size in the largest fitting unit of kB, MB. */
 export function formatSize(size_bytes: number): string {
   const mega = size_bytes >= 1e6;

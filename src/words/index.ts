@@ -4,7 +4,7 @@ import { currentLanguage, locale } from './language';
 import { messages, type Message, type MessageKey } from './messages';
 import { bracketed, pseudo } from './pseudo';
 
-export { formatDate, formatFixed, formatNumber, formatPercent, formatSize } from './format';
+export { formatDate, formatDay, formatFixed, formatNumber, formatPercent, formatSize } from './format';
 export type { SlotData } from './fill';
 export { setLanguage, currentLanguage, type Language } from './language';
 export { addMessages, loadLaterMessages, type MessageKey } from './messages';

@@ -2,6 +2,7 @@
 import { cutaway } from './en/cutaway';
 import { debrief } from './en/debrief';
 import { events } from './en/events';
+import { record } from './en/record';
 import { work } from './en/work';
 
-export const laterMessages = { ...debrief, ...events, ...work, ...cutaway };
+export const laterMessages = { ...debrief, ...events, ...record, ...work, ...cutaway };

@@ -1,4 +1,5 @@
 // One source file with all it imports as a plain script, to be run in a page that has nothing else.
+import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { fileURLToPath } from 'node:url';
 import { build, type Rollup } from 'vite';
 
@@ -11,6 +12,8 @@ export async function bundleForPage(entry: string, globalName: string): Promise<
     root: at('.'),
     publicDir: false,
     logLevel: 'error',
+    // Styles of components come with their scripts.
+    plugins: [svelte({ configFile: at('svelte.config.js'), emitCss: false })],
     resolve: { alias: { $sim: at('sim/index.ts'), $lessons: at('lessons/index.ts') } },
     build: { write: false, lib: { entry: at(entry), formats: ['iife'], name: globalName, fileName: 'page' } },
   });

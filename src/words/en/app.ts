@@ -35,6 +35,9 @@ export const app = {
   'debrief.none': 'No run to look back on',
   'debrief.noneText': 'Finish a run first, or choose one from the saved runs.',
 
+  'record.title': 'Driller’s record',
+  'form.title': 'Blank driller’s record',
+
   'brief.title': 'Briefing',
   'brief.unknown': 'This lesson is not here',
 

@@ -1,0 +1,71 @@
+// How what stands round a casing is drawn: our own hatches, told apart in grey as well, of the same marks as the patterns of the ground.
+import type { Tile } from '../charts/patterns';
+
+export interface Hatch {
+  readonly tile: Tile;
+  readonly fill: string;
+}
+
+const PAPER = '#ffffff';
+const GREY = '#d4d4d4';
+
+export const HATCHES = {
+  /** Grains of the pack: rings. */
+  pack: {
+    tile: {
+      width: 9,
+      height: 9,
+      marks: [
+        { kind: 'ring', x: 2.5, y: 2.5, rx: 1.6, ry: 1.6, w: 0.8 },
+        { kind: 'ring', x: 6.8, y: 6.8, rx: 1.6, ry: 1.6, w: 0.8 },
+      ],
+    },
+    fill: PAPER,
+  },
+  /** Bentonite: crossed lines. */
+  bentonite: {
+    tile: {
+      width: 7,
+      height: 7,
+      marks: [
+        { kind: 'dash', x1: 0, y1: 0, x2: 7, y2: 7, w: 0.8 },
+        { kind: 'dash', x1: 7, y1: 0, x2: 0, y2: 7, w: 0.8 },
+      ],
+    },
+    fill: PAPER,
+  },
+  /** Cement: one slant, on grey. */
+  cement: { tile: { width: 5, height: 5, marks: [{ kind: 'dash', x1: 0, y1: 5, x2: 5, y2: 0, w: 0.8 }] }, fill: GREY },
+  /** Clay: short level strokes. */
+  clay: {
+    tile: {
+      width: 8,
+      height: 8,
+      marks: [
+        { kind: 'dash', x1: 0.6, y1: 2, x2: 4.6, y2: 2, w: 0.9 },
+        { kind: 'dash', x1: 4, y1: 6, x2: 7.4, y2: 6, w: 0.9 },
+      ],
+    },
+    fill: PAPER,
+  },
+  /** Cuttings: loose points. */
+  cuttings: {
+    tile: {
+      width: 10,
+      height: 10,
+      marks: [
+        { kind: 'dot', x: 2.5, y: 2.5, r: 0.8 },
+        { kind: 'dot', x: 7, y: 5, r: 0.8 },
+        { kind: 'dot', x: 4, y: 8, r: 0.8 },
+      ],
+    },
+    fill: PAPER,
+  },
+} as const satisfies Readonly<Record<string, Hatch>>;
+export type HatchName = keyof typeof HATCHES;
+
+/** The hatch of a fill: by what it is, and a pack by its use. */
+export function hatchOf(use: string, material: string): HatchName {
+  if (material === 'cement' || material === 'clay' || material === 'cuttings') return material;
+  return use === 'pack' || material.startsWith('pack') ? 'pack' : 'bentonite';
+}
