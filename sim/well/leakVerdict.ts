@@ -86,9 +86,9 @@ export function ringCellsOf({ standing, ground }: VerdictReading): RingCells {
   return cells;
 }
 
-/** Section of a ring that the ground has closed, m2, and K of ground that fell into it loosely, at least. ASSUMED: as silty sand. */
+/** Section of a ring that the ground has closed, m2, and K of ground that fell into it, at least. ASSUMED: a hair's breadth; loose sand, 1e-4. */
 const HAIR_M2 = 1e-5;
-const LOOSE_MS = 1e-5;
+const LOOSE_MS = 1e-4;
 
 const days = (time_s: number): number => Math.min(LONGEST_d, time_s / DAY_s);
 
