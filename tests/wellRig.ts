@@ -1,6 +1,9 @@
 // A rig for the well: a hole that is drilled and run clean, a plan that fits it, a driver down to the set casing.
-import { clearHole, does, drillRod, nextRod, oneSoil, rigScenario, steps, until, type RigOptions } from './rig';
+import { clearHole, does, drillRod, nextRod, rigScenario, steps, until, type RigOptions } from './rig';
 import { act, CASINGS, createRun, type Run, type Scenario, type WellPlan } from '../sim';
+
+/** Powder for a working fluid in the rig's pit, g. */
+const DOSE_g = 1200;
 
 /** All there is to choose from. */
 export const FULL_KIT: NonNullable<Scenario['well']> = {
@@ -40,6 +43,12 @@ export function plainPlan(depth_m: number, change: Partial<WellPlan> = {}): Well
   };
 }
 
+/** Three metres of firm clay, sand below: what most wells of the plain are made in. */
+const CLAY_OVER_SAND: RigOptions['layers'] = [
+  { kind: 'firmClay', thickness_m: [3, 3] },
+  { kind: 'mediumSand', thickness_m: [40, 40] },
+];
+
 /** Waits until nobody is busy. */
 export const idle = (run: Run, most = 100_000): void => until(run, ({ state }) => state.tasks.length === 0, most);
 
@@ -53,21 +62,22 @@ function tendPit(run: Run): void {
   if (missing_L >= 5 && act(run, 'addWater', { water_L: Math.min(missing_L, 500) }).kind === 'done') idle(run);
 }
 
-/** Drilled in ground of one kind with soaked polymer, run clean, drilling stopped; the stem hangs a little above the bottom. */
-export function drilledOut(depth_m: number, options: RigOptions = {}, dose_g = 1200): Run {
-  const run = createRun(wellScenario({ layers: oneSoil('mediumSand'), waterTable_m: 2, powder_kg: 40, ...options }));
-  if (dose_g > 0) does(run, 'addAdditive', { additive: 'polymer', mass_g: dose_g, manner: 'sprinkled' });
+/** Drilled with soaked polymer, run clean, the well planned, drilling stopped. The stem hangs a little above the bottom. */
+export function drilledOut(depth_m: number, change: Partial<WellPlan> = {}, options: RigOptions = {}): Run {
+  const run = createRun(wellScenario({ layers: CLAY_OVER_SAND, waterTable_m: 2, powder_kg: 40, ...options }));
+  does(run, 'addAdditive', { additive: 'polymer', mass_g: DOSE_g, manner: 'sprinkled' });
   steps(run, 1200);
   for (;;) {
     drillRod(run, 0.5);
     const done = run.state.hole.depth_m >= depth_m - 0.01;
-    clearHole(run, done ? 240 : 60);
-    if (!done && dose_g > 0) does(run, 'addAdditive', { additive: 'polymer', mass_g: dose_g / 8, manner: 'sprinkled' });
+    clearHole(run, 60);
+    if (!done) does(run, 'addAdditive', { additive: 'polymer', mass_g: DOSE_g / 8, manner: 'sprinkled' });
     idle(run);
-    if (done) break;
     tendPit(run);
+    if (done) break;
     nextRod(run);
   }
+  does(run, 'planWell', { ...plainPlan(run.state.hole.depth_m, change) });
   does(run, 'setTurning', { on: false });
   does(run, 'setThrottle', { throttle_frac: 0 });
   steps(run, 2);
@@ -81,8 +91,17 @@ export function pulledOut(run: Run, topUp = true): Run {
   return run;
 }
 
-/** Joins all pieces and lets the last joint set. */
-export function joinAll(run: Run): void {
-  while (act(run, 'joinCasing', {}).kind === 'done') idle(run);
-  steps(run, CASINGS[run.state.completion.plan!.casing].jointSets_s);
+/** For so long, if asked, one man keeps the hole full from the pit. */
+function wait(run: Run, time_s: number, topUp: boolean): void {
+  for (let s = 0; s < time_s; s++) {
+    if (topUp && !run.state.tasks.some(({ action }) => action === 'topUp')) act(run, 'topUp', { fluid_L: 20 });
+    steps(run, 1);
+  }
+}
+
+/** Joins all pieces and lets the last joint set, while the other man keeps the hole full, if asked. */
+export function joinAll(run: Run, topUp = true): void {
+  while (act(run, 'joinCasing', {}).kind === 'done') wait(run, 302, topUp);
+  wait(run, CASINGS[run.state.completion.plan!.casing].jointSets_s, topUp);
+  idle(run);
 }

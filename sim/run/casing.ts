@@ -36,9 +36,6 @@ const NO_LENGTH_m = 1e-9;
 
 export const casingInHole = ({ completion }: RunState): boolean => completion.casing.shoe_m > 0;
 
-/** Nothing of the well can be filled, washed or tested before the casing stands in the hole. */
-export const casingIn = ({ state }: Run): 'casingNotIn' | null => (casingInHole(state) ? null : 'casingNotIn');
-
 export const pipeOf = (plan: WellPlan): Casing => CASINGS[plan.casing];
 
 export function casingPlaceInto(place: StemPlace, { casing }: CompletionState): StemPlace {

@@ -1,5 +1,6 @@
 // Giving a hole up and moving on: the old hole is backfilled, what stood in it stays there, a new one is begun in the next ground.
 
+import { createCompletion } from '../completion/completion';
 import { createParcel } from '../hole/parcel';
 import { SUBSTANCE_COUNT } from '../fluid/substances';
 import { CLASS_COUNT } from '../materials/sizes';
@@ -34,6 +35,8 @@ function leaveBehind(run: Run): void {
 function openGround(run: Run): void {
   const { state, scenario } = run;
   leaveBehind(run);
+  state.completion = createCompletion();
+  state.well = null;
   state.hole = starterHole(scenario, run.kit);
   state.fill = openingFill(scenario, run.kit);
   run.work = createWork(scenario, run.kit, state.hole, state.holeNumber);
@@ -52,7 +55,8 @@ export function takeGear(run: Run, { bit_m, pump }: Gear): void {
 /** Ends the old hole and begins the next one: rods lost with it, fluid and grains left in it, the pit as it is. */
 export function beginNewHole(run: Run, rodsLost: number): void {
   const { state, scenario, kit } = run;
-  state.oldHoles.push({ tick: state.tick, depth_m: state.hole.depth_m, rodsLost, ownLog: state.ownLog });
+  const casingLost_m = state.completion.casing.shoe_m > 0 ? state.completion.casing.length_m : 0;
+  state.oldHoles.push({ tick: state.tick, depth_m: state.hole.depth_m, rodsLost, casingLost_m, ownLog: state.ownLog });
   state.ownLog = [];
   state.holeNumber += 1;
   state.rodsInAll -= rodsLost;

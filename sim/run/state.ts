@@ -145,6 +145,8 @@ export interface OldHole {
   tick: number;
   depth_m: number;
   rodsLost: number;
+  /** Casing that stays in it, m. */
+  casingLost_m: number;
   ownLog: OwnLayer[];
 }
 

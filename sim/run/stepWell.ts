@@ -1,5 +1,6 @@
 // One second of job time once the casing is set: nothing turns and no fluid goes round any more, so only what can still change is worked.
 
+import { tendAnnulus } from './annulus';
 import { watchDaylight } from './daylight';
 import { wander } from './noise';
 import type { Run } from './run';
@@ -15,7 +16,9 @@ export function stepWell(run: Run): void {
   forgetOld(run);
   watchDaylight(run);
   workTasks(run);
+  tendAnnulus(run);
   tendWell(run);
+  state.signs.level_m = state.well!.level_m;
   wander(state.noise, run.streams.senses, state.tick);
   watchStocks(run);
   watchWait(run);

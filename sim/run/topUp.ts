@@ -6,11 +6,24 @@ import { CLASS_COUNT } from '../materials/sizes';
 import { SUBSTANCE_COUNT } from '../fluid/substances';
 import { dipFrom } from '../pit/exchange';
 import type { Run } from './run';
+import { countOut } from './boundary';
 import { stemPlace } from './stem';
+import { draw, QUIET } from './wellTick';
+import { TICK_s } from './work';
 
 /** Dips up to this much out of the suction chamber, m3, and holds it ready for this second's pouring. */
 export function dip(run: Run, volume_m3: number): void {
   dipFrom(run.state.pit.suction, volume_m3, run.work.poured);
+}
+
+/** The same into the casing of a well: what comes in there is its own water from then on. */
+export function dipIntoWell(run: Run, volume_m3: number): void {
+  const { poured } = run.work;
+  emptyParcel(poured);
+  dipFrom(run.state.pit.suction, volume_m3, poured);
+  countOut(run.state.boundary, poured);
+  draw(run, -parcelVolume_m3(poured) / TICK_s, QUIET);
+  emptyParcel(poured);
 }
 
 /** Cell at whose surface the bucket is emptied. */

@@ -17,12 +17,13 @@ const SMALL: readonly EventName[] = [
 ];
 
 export function watchWait(run: Run): void {
-  const { wait, recent, tick, tasks } = run.state;
+  const { wait, recent, tick, tasks, completion } = run.state;
   if (!wait) return;
   // The tick has not been counted on yet: what happened in this second ends the wait with it.
   const news = recent.some((event) => event.tick === tick && !SMALL.includes(event.name));
   const done =
     (wait.until === 'taskDone' && tasks.length === 0) || (wait.until === 'recovered' && run.state.well?.still === true);
   if (wait.until === 'morning' && morningNext(run.scenario, tick)) run.state.wait = null;
-  if (done || news || tick + 1 >= wait.endTick) run.state.wait = null;
+  const set = wait.until === 'set' && completion.seals.every(({ told }) => told);
+  if (done || set || news || tick + 1 >= wait.endTick) run.state.wait = null;
 }

@@ -2,6 +2,7 @@
 
 import type { ActionName } from '../names';
 import { bookDeeds } from './book';
+import { annulusDeeds } from './annulus';
 import { casingDeeds } from './casing';
 import type { Deed, Deeds } from './deed';
 import { fluidDeeds } from './fluid';
@@ -26,6 +27,7 @@ const DEEDS: Deeds = {
   ...planDeeds,
   ...pullingDeeds,
   ...casingDeeds,
+  ...annulusDeeds,
   ...siteDeeds,
   ...developDeeds,
   ...testDeeds,

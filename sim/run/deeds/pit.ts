@@ -8,7 +8,7 @@ import { DURATION_s } from '../../materials/durations';
 import { digOut } from '../../pit/dig';
 import { freeVolume_m3, levelBelowRim_m } from '../../pit/level';
 import { countOut } from '../boundary';
-import { dip } from '../topUp';
+import { dip, dipIntoWell } from '../topUp';
 import { diggable_m3, pitRoom_m3 } from '../pitSigns';
 import type { DrillingPumpName } from '../../materials/drillingPumps';
 import { gearRefusal } from '../gear';
@@ -112,7 +112,7 @@ export const pitDeeds: Deeds = {
     begin: (run, payload, task) => {
       if (task) task.data.perTick_m3 = (payload.fluid_L as number) / 1000 / Math.max(1, task.endTick - run.state.tick);
     },
-    during: (run, task) => dip(run, task.data.perTick_m3),
+    during: (run, task) => (run.state.well ? dipIntoWell(run, task.data.perTick_m3) : dip(run, task.data.perTick_m3)),
   },
   readStick: {
     end: (run) => {

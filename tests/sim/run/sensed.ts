@@ -104,6 +104,7 @@ export const OWN: readonly string[] = [
   'oldHoles[].tick',
   'oldHoles[].depth_m',
   'oldHoles[].rodsLost',
+  'oldHoles[].casingLost_m',
   'oldHoles[].ownLog[].from_m',
   'oldHoles[].ownLog[].kind',
   'oldHoles[].ownLog[].to_m',

@@ -26,7 +26,13 @@ const TICKS = 1200;
 /** Moments taken out of each job, at these ticks. */
 const ALL_NAMES = { sample: 1, main: 'clay', secondary: 'silt', colour: 'grey', feel: 'sticky' };
 /** A hole given up before, for short runs hardly give one up. */
-const OLD_HOLE = { tick: 10, depth_m: 3, rodsLost: 0, ownLog: [{ from_m: 0, to_m: 1, kind: 'silt' as const }] };
+const OLD_HOLE = {
+  tick: 10,
+  depth_m: 3,
+  rodsLost: 0,
+  casingLost_m: 0,
+  ownLog: [{ from_m: 0, to_m: 1, kind: 'silt' as const }],
+};
 const MOMENTS = [95, 333, 570, 811, 1120];
 
 /** What a task remembers is one field, whatever its names are. A null is no field of its own. */
