@@ -4,6 +4,8 @@ import { SIZE_CLASSES, type Gradation, type KindWord } from '$sim';
 
 /** Names within this much of the largest share are right as well: a tray is read by eye. ASSUMED. */
 const EYE_frac = 0.1;
+/** Sums of twentieths do not meet to the last bit. */
+const SLACK = 1e-9;
 
 /** Silt enough among fine sand to call it silty. ASSUMED, after the usual "silty" from about a sixth. */
 const SILTY_frac = 0.15;
@@ -31,7 +33,6 @@ function groupShares(shares: readonly number[]): Record<Group, number> {
  */
 const COARSER_frac = 0.3;
 const OWN_frac = 0.1;
-const SLACK = 1e-9;
 
 /** From fine to coarse. */
 const SANDS: readonly (keyof ReturnType<typeof groupShares>)[] = ['fineSand', 'mediumSand', 'coarseSand', 'gravel'];
@@ -42,7 +43,7 @@ export function fittingNames(shares: readonly number[], label_m: number): KindWo
   const names = Object.keys(groups) as Group[];
   let largest = 0;
   for (const name of names) largest = Math.max(largest, groups[name]);
-  const fitting: KindWord[] = names.filter((name) => groups[name] > 0 && groups[name] >= largest - EYE_frac);
+  const fitting: KindWord[] = names.filter((name) => groups[name] > 0 && groups[name] >= largest - EYE_frac - SLACK);
   let main = -1;
   SANDS.forEach((name, i) => {
     if (groups[name] === largest) main = i;
