@@ -35,8 +35,8 @@ export interface ChoiceAsk {
   readonly options: readonly OptionAsk[];
   readonly start: AskValue;
   readonly when?: When;
-  /** Only what the job's kit for a well offers of these. */
-  readonly offered?: 'packs' | 'seals' | 'lifts';
+  /** Only what the job's kit for a well offers of these; where it offers none, nothing is asked. */
+  readonly offered?: 'packs' | 'seals' | 'lifts' | 'bits_mm' | 'pumps';
   /** It decides what else is asked and is no part of the payload. */
   readonly aside?: boolean;
 }

@@ -2,15 +2,14 @@
 // Limits come from the run's own table of actions, so that the hands offer nothing that the run calls malformed.
 import type { Ask } from './ask';
 import { amount, speed } from './askParts';
+import { SITE_ASKS } from './siteAsks';
 import { WELL_ASKS } from './wellAsks';
 
 const stemLength = { field: 'distance_m', unit: 'm', step: 0.05, chips: [0.1, 0.3, 0.5, 1, 1.5], start: 0.5 } as const;
 
-/** A chamber of the pit, told in litres. */
-const chamber = { unit: 'L', scale: 0.001, step: 0.05, chips: [0.3, 0.5, 0.8, 1], start: 0.5 } as const;
-
 export const ASKS = {
   ...WELL_ASKS,
+  ...SITE_ASKS,
   lift: {
     action: 'lift',
     heading: 'work.ask.lift.heading',
@@ -196,31 +195,6 @@ export const ASKS = {
       },
     ],
     confirm: 'work.ask.abandon.do',
-  },
-  setOut: {
-    action: 'setOut',
-    heading: 'work.ask.setOut.heading',
-    say: 'work.ask.setOut.say',
-    amounts: [
-      amount('setOut', { ...chamber, field: 'settling_m3', label: 'work.ask.setOut.settling' }),
-      amount('setOut', { ...chamber, field: 'suction_m3', label: 'work.ask.setOut.suction' }),
-      amount('setOut', {
-        field: 'channel_m',
-        label: 'work.ask.setOut.channel',
-        unit: 'm',
-        step: 0.25,
-        chips: [1, 1.5, 2, 3],
-        start: 1.5,
-      }),
-    ],
-    confirm: 'work.ask.setOut.do',
-  },
-  fillPit: {
-    action: 'fillPit',
-    heading: 'work.ask.fillPit.heading',
-    say: 'work.ask.fillPit.say',
-    amounts: [amount('fillPit', { field: 'water_L', unit: 'L', step: 50, chips: [200, 500, 1000, 1500], start: 500 })],
-    confirm: 'work.ask.fillPit.do',
   },
 } as const satisfies Readonly<Record<string, Ask>>;
 

@@ -8,9 +8,13 @@ import { firstValues, payloadOf, type Ask, type AskValue, type ChoiceAsk, type O
 import type { AskId } from './asks';
 import type { HandGroup } from './hand';
 
+/** Papers that lie over the whole place of work, not only over the hands. */
+export const LARGE_PAPERS = ['site', 'planWell'] as const;
+export type LargePaper = (typeof LARGE_PAPERS)[number];
+
 export type PanelId =
   | AskId
-  | 'planWell'
+  | LargePaper
   | 'record'
   | 'testPlot'
   | 'nameSample'
@@ -61,12 +65,18 @@ export class Desk {
   /** The options of a choice that this job has the means for. */
   offered(choice: ChoiceAsk): readonly OptionAsk[] {
     const { opening, holes = 1 } = this.session.lesson;
-    const kit: readonly AskValue[] | undefined = choice.offered && this.session.run.scenario.well?.[choice.offered];
+    const { well } = this.session.run.scenario;
+    const kit: readonly AskValue[] | undefined = choice.offered && (well?.[choice.offered] ?? []);
     return choice.options.filter(({ needs, value }) => {
       if (kit && !kit.includes(value)) return false;
       if (needs === 'moreGround') return this.session.senses.hole < holes;
       return !needs || (opening[needs] ?? 0) > 0;
     });
+  }
+
+  /** The question as this job can ask it: a choice of which nothing is offered falls away. */
+  fitted(ask: Ask): Ask {
+    return { ...ask, choices: (ask.choices ?? []).filter((choice) => this.offered(choice).length > 0) };
   }
 
   /** What a question is set to before anything is touched: what is offered, and as it was planned where there is a plan. */
@@ -84,12 +94,18 @@ export class Desk {
 
   /** Why the act of a question cannot be done now, whatever is answered: asked with the answers that it starts with. */
   whyNotAsk(ask: Ask): KeyedMessage | null {
-    return this.whyNot(ask.action, payloadOf(ask, this.start(ask)));
+    const fitted = this.fitted(ask);
+    return this.whyNot(fitted.action, payloadOf(fitted, this.start(fitted)));
   }
 
   /** How much is left of what an option uses up, kg. */
   left_kg({ needs }: OptionAsk): number {
     return needs === 'moreGround' ? 0 : this.session.senses.stock[needs ?? 'powder_kg'];
+  }
+
+  /** The large paper that is open, or null. */
+  get large(): LargePaper | null {
+    return LARGE_PAPERS.find((paper) => paper === this.panel) ?? null;
   }
 
   open(panel: PanelId): void {

@@ -26,6 +26,7 @@ export const DRAWINGS = {
   addWater: [line('M4 8h13l-2 12H6z'), line('M4 8c1-7 12-7 13 0'), line('M6 13c3-2 6 2 9 0'), line('M20 12v6')],
   topUp: [line('M3 4h9l-1 7H5z'), line('M12 6c4 0 5 3 5 6'), line('M14 13h-3v9M20 13h3v9'), line('M17 15v5')],
   digOut: [line('M19 3l-9 9'), line('M17 2l5 5'), fill('M10 11l3 3c-1 5-5 7-9 7c0-4 2-8 6-10z')],
+  site: [line('M3 5h18v14H3z'), line('M3 14c5-3 7 2 10-1s4-2 8-1'), fill('M9 11V6l4 1.500-4 1.500z')],
   setOut: [line('M2 8h4v10h5v-6h2v6h5V8h4'), line('M12 2v5M9.500 5L12 8l2.500-3')],
   fillPit: [
     line('M3 10h3v10h12V10h3'),

@@ -73,7 +73,24 @@ export function pitHands(desk: Desk, { pit, stick, stock, mouth }: Senses, withS
       press: () => desk.act('readStick', 'readStick'),
       shortcut: 'readStick',
     });
-  return digs ? [...newPitHands(desk, stock.water_L), ...hands] : hands;
+  const dug = digs ? [...newPitHands(desk, stock.water_L), ...hands] : hands;
+  return desk.session.run.scenario.well ? [siteHand(desk), ...dug] : dug;
+}
+
+/** The plan of the site: the spot is chosen on it, later it can be looked at again. */
+function siteHand(desk: Desk): Hand {
+  const { spot } = desk.session.run.state.site;
+  return {
+    form: 'button',
+    id: 'site',
+    drawing: 'site',
+    label: 'site.hand',
+    detail: spot === '' ? { key: 'site.hand.none' } : { key: 'site.hand.at', data: { spot } },
+    whyNot: null,
+    asks: true,
+    press: () => desk.open('site'),
+    shortcut: 'site',
+  };
 }
 
 /** Where the crew digs the pit itself: the digging, as long as there is none, and filling it. */

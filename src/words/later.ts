@@ -3,6 +3,7 @@ import { cutaway } from './en/cutaway';
 import { debrief } from './en/debrief';
 import { events } from './en/events';
 import { record } from './en/record';
+import { site } from './en/site';
 import { work } from './en/work';
 
-export const laterMessages = { ...debrief, ...events, ...record, ...work, ...cutaway };
+export const laterMessages = { ...debrief, ...events, ...record, ...work, ...cutaway, ...site };

@@ -30,6 +30,7 @@ export const WORK_KEYS = [
   { id: 'digOut', keys: ['7'], place: 'work', does: 'work.digOut' },
   { id: 'clearStrainer', keys: ['8'], place: 'work', does: 'work.clearStrainer' },
   { id: 'setStrainer', keys: ['9'], place: 'work', does: 'work.setStrainer' },
+  { id: 'site', keys: ['/'], place: 'work', does: 'site.hand' },
   { id: 'setOut', keys: [','], place: 'work', does: 'work.setOut' },
   { id: 'fillPit', keys: ['.'], place: 'work', does: 'work.fillPit' },
   { id: 'addPowder', keys: ['m'], place: 'work', does: 'work.addPowder' },

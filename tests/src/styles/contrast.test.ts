@@ -24,14 +24,14 @@ function contrast(one: string, other: string): number {
 }
 
 const GROUNDS = ['paper', 'sheet', 'deep'];
-const TEXTS = ['ink', 'muted', 'accent-text', 'ok', 'warn', 'danger'];
+const TEXTS = ['ink', 'muted', 'accent-text', 'ok', 'warn', 'danger', 'water'];
 const GRAPHICS = ['line', 'accent', 'focus'];
 
 describe.each(['paper', 'night', 'sun'])('theme %s', (name) => {
   const theme = themeOf(name);
 
   it('names every colour', () => {
-    expect(Object.keys(theme).length).toBe(16);
+    expect(Object.keys(theme).length).toBe(18);
   });
 
   it.each(TEXTS)('%s is text at 7:1', (text) => {
@@ -46,5 +46,6 @@ describe.each(['paper', 'night', 'sun'])('theme %s', (name) => {
     expect(contrast(theme['on-accent'], theme['accent'])).toBeGreaterThanOrEqual(7);
     expect(contrast(theme['on-band'], theme['band'])).toBeGreaterThanOrEqual(7);
     expect(contrast(theme['ink'], theme['accent-wash'])).toBeGreaterThanOrEqual(7);
+    expect(contrast(theme['ink'], theme['water-wash'])).toBeGreaterThanOrEqual(7);
   });
 });
