@@ -34,14 +34,18 @@ export interface Around {
   readonly spot: Spot;
   /** Ground here above the highest remembered flood; negative: under it. */
   readonly aboveFlood_m: number;
-  readonly sources: readonly (Near & { readonly source: Contamination['source']; readonly bottom_m: number })[];
+  readonly sources: readonly (Near & {
+    readonly source: Contamination['source'];
+    readonly bottom_m: number;
+    readonly place: Place;
+  })[];
   readonly line: (Near & { readonly height_m: number }) | null;
 }
 
 /** All that can foul the well or hurt the crew, the nearest of each kind first. */
 export function aroundSpot({ site, contamination }: Ground, spot: Spot): Around {
   const sources = contamination
-    .map((one) => ({ source: one.source, bottom_m: one.bottom_m, ...near(spot, one) }))
+    .map((one) => ({ source: one.source, bottom_m: one.bottom_m, place: one, ...near(spot, one) }))
     .sort((a, b) => a.distance_m - b.distance_m);
   const { overheadLine } = site;
   return {

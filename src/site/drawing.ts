@@ -42,5 +42,29 @@ export function edgeTowards(
   return { x: middle.x + dx * reach, y: middle.y + dy * reach, dx, dy };
 }
 
-/** Length of the scale bar: a round number of metres that fits a quarter of the plan. */
-export const scaleBar_m = (site: Site): number => (site.width_m >= 40 ? 10 : 5);
+/** Side of the squares drawn on the plan, m. */
+export const SQUARE_m = 10;
+
+/** Half the side of a peg with the figure below it, in letters' heights. */
+const PEG_em = 1.6;
+
+/** The first of some places for words of a width where they cover no peg and stay on the sheet; else the first. */
+export function clearPlace(
+  tries: readonly Point[],
+  pegs: readonly Point[],
+  wide_px: number,
+  em_px: number,
+  sheet: Sheet,
+): Point {
+  const half_px = wide_px / 2;
+  const free = tries.find(
+    ({ x, y }) =>
+      x - half_px > 0 &&
+      x + half_px < sheet.width_px &&
+      pegs.every(
+        (peg) => Math.abs(peg.x - x) > half_px + PEG_em * em_px || Math.abs(peg.y - y) > (PEG_em + 0.6) * em_px,
+      ),
+  );
+  const [first] = tries;
+  return free ?? { x: Math.min(Math.max(first!.x, half_px), sheet.width_px - half_px), y: first!.y };
+}
