@@ -1,7 +1,6 @@
 // Development: how bailing, surging, pumping and back-washing bring mud and fines out of the ground round the screen.
 import { exp, ln } from '../numeric/functions';
 import { openPerMetre_m } from '../completion/slots';
-import { mudRing_ratio } from './cellSkin';
 import type { ScreenRing } from './ring';
 import type { Standing } from './standing';
 
@@ -106,11 +105,3 @@ const SILT_LEFT_frac = 0.2;
 export const mudToCome_frac = (mud_frac: number, dose_ratio: number): number =>
   (Math.max(0, mud_frac - MUD_STAYS_frac) / (1 - MUD_STAYS_frac)) *
   (SILT_LEFT_frac + (1 - SILT_LEFT_frac) * Math.min(1, dose_ratio));
-
-/** Worst of the cells: how many times worse its invaded ground leads than untouched. */
-export function worstMud_ratio(ring: ScreenRing): number {
-  let worst = 1;
-  for (let i = 0; i < ring.count; i++)
-    worst = Math.max(worst, mudRing_ratio(ring.dose_ratio[i], ring.mud_frac[i], ring.whole_frac[i]));
-  return worst;
-}
