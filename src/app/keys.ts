@@ -1,9 +1,9 @@
 // Every key of the app in one list: the help page shows it, and the handlers obey it.
 import type { MessageKey } from '../words';
 import { device } from './device.svelte';
-import { WORK_KEYS } from '../screens/work/keys';
+import { WELL_KEYS, WORK_KEYS } from '../screens/work/keys';
 
-export type KeyPlace = 'everywhere' | 'work' | 'debrief';
+export type KeyPlace = 'everywhere' | 'work' | 'well' | 'debrief';
 
 export interface KeyBinding {
   readonly id: string;
@@ -18,6 +18,7 @@ export interface KeyBinding {
 export const KEYS = [
   { id: 'help', keys: ['?', 'F1'], place: 'everywhere', does: 'key.help' },
   ...WORK_KEYS,
+  ...WELL_KEYS,
   { id: 'nextStep', keys: ['n'], place: 'debrief', does: 'key.nextStep' },
   { id: 'previousStep', keys: ['p'], place: 'debrief', does: 'key.previousStep' },
 ] as const satisfies readonly KeyBinding[];
@@ -31,7 +32,10 @@ export function bindingFor(
 ): (typeof KEYS)[number] | null {
   if (event.ctrlKey || event.altKey || event.metaKey) return null;
   const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
-  return KEYS.find((binding) => binding.place === place && (binding.keys as readonly string[]).includes(key)) ?? null;
+  const bound = (at: KeyPlace): (typeof KEYS)[number] | undefined =>
+    KEYS.find((binding) => binding.place === at && (binding.keys as readonly string[]).includes(key));
+  // Once the rods are out the keys of the well stand before those of the stem and the pump; the rest mean what they meant.
+  return bound(place) ?? (place === 'well' ? bound('work') : undefined) ?? null;
 }
 
 /** Whether the key is typed into something, and so is not ours. Space and Enter press a focused control. */

@@ -1,7 +1,7 @@
 // The casing, cut open: wall, joints, slots, cloth over them, cap below, centralisers, the water in it, a break.
 
 import { Container, Graphics } from 'pixi.js';
-import { fluidColour } from './palette';
+import { blend, fluidColour } from './palette';
 import { yOf } from './place';
 import { createMemory, type Part, type Scene } from './part';
 import type { CutawayView, ShownCasing } from './shown';
@@ -24,7 +24,8 @@ export function createCasing(): Part {
     const { inner } = pipeHalf_px(place, casing);
     const top = pipeTop_px(place, casing);
     const bottom = yOf(place, casing.shoe_m);
-    water.rect(place.hole_x - inner, top, inner * 2, bottom - top).fill(look.air);
+    // Where it is empty one looks at the pipe's own back.
+    water.rect(place.hole_x - inner, top, inner * 2, bottom - top).fill(blend(look.casing, look.ink, 0.3));
     if (casing.level_m === null) return;
     const y = Math.max(top, Math.min(bottom, yOf(place, casing.level_m)));
     const colour = fluidColour(look, view.well?.drawnFines_frac ?? 0, 0, view.returns.colour);

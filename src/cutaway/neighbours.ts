@@ -46,6 +46,8 @@ export function createNeighbours(): Part {
       // The notes on the scales stand at the foot of the picture.
       const notes_y = place.height_px - place.text_px * (place.compact ? 3.4 : 5);
       const clear = below > notes_y ? Math.min(top, notes_y) - place.text_px * 0.8 : below;
+      // In little room over opened ground the words would lie on the names of the layers: a tap tells them.
+      if (aside && place.compact) return labels.close();
       const how = {
         tone: 'water',
         italic: true,

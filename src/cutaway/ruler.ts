@@ -82,9 +82,9 @@ export function createRuler(): Part {
         .fill(look.accent)
         .stroke({ color: look.paper, width: 1 });
     },
-    move(_view, scene) {
+    move(view, scene) {
       const y = yOf(scene.place, scene.bit_m);
-      pointer.visible = y > 4;
+      pointer.visible = y > 4 && !view.stem.out;
       pointer.y = y;
     },
     thingAt(_view, { place }, x, y) {

@@ -7,7 +7,7 @@ import type { CutawayView, ShownAnnulus, ShownCasing } from './shown';
 /** Half the drawn width of the pipe outside and inside: never so thin that it cannot be seen. */
 export function pipeHalf_px(place: Place, casing: ShownCasing): { out: number; inner: number } {
   const out = Math.max(5, halfOf(place, casing.outside_m / 2));
-  return { out, inner: Math.max(2.5, Math.min(out - 1.6, halfOf(place, casing.bore_m / 2))) };
+  return { out, inner: Math.max(2, Math.min(out - 3.4, halfOf(place, casing.bore_m / 2))) };
 }
 
 /** Half the drawn width of the hole at a depth: true where it is shown, as wide as the bit where nobody sees it. */

@@ -3,7 +3,7 @@ import type { Senses } from '$sim';
 import type { KeyedMessage } from '../words';
 import { ASKS } from './asks';
 import type { Desk } from './desk.svelte';
-import type { Hand, HandSet } from './hand';
+import type { Hand, HandGroup, HandSet } from './hand';
 
 type Well = NonNullable<Senses['well']>;
 type AskHand = 'pullOut' | 'runCasing' | 'workCasing' | 'pourPack' | 'placeSeal' | 'backfill' | 'develop';
@@ -16,6 +16,7 @@ function asking(desk: Desk, id: AskHand | AskHandToo, detail: KeyedMessage): Han
     id,
     drawing: id,
     label: `work.${id}`,
+    narrow: true,
     detail,
     whyNot: desk.whyNotAsk(ASKS[id]),
     asks: true,
@@ -31,6 +32,7 @@ function doing(desk: Desk, id: 'joinCasing' | 'sound' | 'dipWell', detail: Keyed
     id,
     drawing: id,
     label: `work.${id}`,
+    narrow: true,
     detail,
     whyNot: desk.whyNot(id),
     press: () => desk.act(id, id),
@@ -44,6 +46,7 @@ function planning(desk: Desk, { plan }: Well): Hand {
     id: 'planWell',
     drawing: 'planWell',
     label: 'work.planWell',
+    narrow: true,
     detail: plan
       ? { key: 'work.planWell.done', data: { from_m: plan.screenFrom_m, to_m: plan.screenTo_m } }
       : { key: 'work.planWell.none' },
@@ -54,10 +57,15 @@ function planning(desk: Desk, { plan }: Well): Hand {
   };
 }
 
-function casingHands(desk: Desk, { plan, casing }: Well): Hand[] {
-  const joined = { joined: casing.joined, pieces: casing.pieces };
+function joining(desk: Desk, { plan, casing }: Well): Hand {
+  const data = { joined: casing.joined, pieces: casing.pieces };
+  return doing(desk, 'joinCasing', plan ? { key: 'work.joinCasing.now', data } : { key: 'work.joinCasing.none' });
+}
+
+function casingHands(desk: Desk, well: Well): Hand[] {
+  const { casing } = well;
   const hands = [
-    doing(desk, 'joinCasing', plan ? { key: 'work.joinCasing.now', data: joined } : { key: 'work.joinCasing.none' }),
+    joining(desk, well),
     asking(
       desk,
       'runCasing',
@@ -97,8 +105,24 @@ function annulusHands(desk: Desk, { poured, sounded, seals }: Well): Hand[] {
   ];
 }
 
+/** The readings of the test so far, to look at. */
+function plot(desk: Desk, readings: number): Hand {
+  return {
+    form: 'button',
+    id: 'testPlot',
+    drawing: 'testPlot',
+    label: 'work.testPlot',
+    narrow: true,
+    detail: { key: 'work.testPlot.now', data: { n: readings } },
+    whyNot: null,
+    asks: true,
+    press: () => desk.open('testPlot'),
+    shortcut: 'testPlot',
+  };
+}
+
 function waterHands(desk: Desk, { dip, test }: Well): Hand[] {
-  return [
+  const hands = [
     asking(desk, 'develop', { key: 'work.develop.say' }),
     asking(desk, 'breakPolymer', { key: 'work.breakPolymer.say' }),
     doing(
@@ -108,6 +132,7 @@ function waterHands(desk: Desk, { dip, test }: Well): Hand[] {
     ),
     asking(desk, 'yieldTest', { key: test ? 'work.yieldTest.done' : 'work.yieldTest.none' }),
   ];
+  return test ? [...hands, plot(desk, test.rows.length)] : hands;
 }
 
 function finishHands(desk: Desk, { smellsOfChlorine, headWorks }: Well): Hand[] {
@@ -119,6 +144,7 @@ function finishHands(desk: Desk, { smellsOfChlorine, headWorks }: Well): Hand[] 
       id: 'record',
       drawing: 'record',
       label: 'work.record',
+      narrow: true,
       detail: { key: 'work.record.now', data: { n: Object.keys(desk.session.run.state.recordFields ?? {}).length } },
       whyNot: desk.whyNot('record', { field: 'remarks', text: ' ' }),
       asks: true,
@@ -139,9 +165,20 @@ export function wellPhase({ session: { run, senses } }: Desk): WellPhase {
   return stem === 'out' ? 'open' : 'pulling';
 }
 
-/** The group of the well while the drill is still at work: the plan may be made, and drilling stopped. */
+/** The group that the work has come to: what stands in it is done next, unless the crew wants it otherwise. */
+export function groupAt({ casing, poured, seals }: Well): HandGroup {
+  if (casing.look !== 'landed' && casing.look !== 'set') return 'well';
+  if (seals.length === 0) return 'annulus';
+  return seals.every((seal) => seal.set) && poured.length > 0 ? 'water' : 'annulus';
+}
+
+/** The group of the well while the drill is still at work: the plan may be made, casing joined, drilling stopped. */
 export function drillingWellHands(desk: Desk, well: Well): Hand[] {
-  return [planning(desk, well), asking(desk, 'stopDrilling', { key: 'work.stopDrilling.sayWell' })];
+  return [
+    planning(desk, well),
+    joining(desk, well),
+    asking(desk, 'stopDrilling', { key: 'work.stopDrilling.sayWell' }),
+  ];
 }
 
 /** The groups of the well once drilling is stopped, in the order of the work. */

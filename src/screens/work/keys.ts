@@ -41,12 +41,34 @@ export const WORK_KEYS = [
   { id: 'nameSample', keys: ['n'], place: 'work', does: 'work.nameSample' },
   { id: 'logLayer', keys: ['l'], place: 'work', does: 'work.logLayer' },
   { id: 'note', keys: ['h'], place: 'work', does: 'work.note' },
+  { id: 'planWell', keys: ['='], place: 'work', does: 'work.planWell' },
+  { id: 'joinCasing', keys: ["'"], place: 'work', does: 'work.joinCasing' },
+  { id: 'pullOut', keys: ['-'], place: 'work', does: 'work.pullOut' },
   { id: 'hints', keys: ['0'], place: 'work', does: 'work.hint.ask' },
 ] as const satisfies readonly KeyBinding[];
 
-export type WorkKeyId = (typeof WORK_KEYS)[number]['id'];
+/** Keys once the rods are out: stem, pump and fluid are done with, their letters serve the well. */
+export const WELL_KEYS = [
+  { id: 'runCasing', keys: ['r'], place: 'well', does: 'work.runCasing' },
+  { id: 'workCasing', keys: ['x'], place: 'well', does: 'work.workCasing' },
+  { id: 'pourPack', keys: ['f'], place: 'well', does: 'work.pourPack' },
+  { id: 'sound', keys: ['d'], place: 'well', does: 'work.sound' },
+  { id: 'placeSeal', keys: ['b'], place: 'well', does: 'work.placeSeal' },
+  { id: 'backfill', keys: ['k'], place: 'well', does: 'work.backfill' },
+  { id: 'develop', keys: ['v'], place: 'well', does: 'work.develop' },
+  { id: 'breakPolymer', keys: ['m'], place: 'well', does: 'work.breakPolymer' },
+  { id: 'dipWell', keys: ['u'], place: 'well', does: 'work.dipWell' },
+  { id: 'yieldTest', keys: ['t'], place: 'well', does: 'work.yieldTest' },
+  { id: 'testPlot', keys: ['z'], place: 'well', does: 'work.testPlot' },
+  { id: 'disinfect', keys: ['i'], place: 'well', does: 'work.disinfect' },
+  { id: 'headWorks', keys: ['a'], place: 'well', does: 'work.headWorks' },
+  { id: 'record', keys: ['o'], place: 'well', does: 'work.record' },
+  { id: 'handOver', keys: ['e'], place: 'well', does: 'work.handOver' },
+] as const satisfies readonly KeyBinding[];
+
+export type WorkKeyId = (typeof WORK_KEYS | typeof WELL_KEYS)[number]['id'];
 
 /** The key of a hand's shortcut, as aria-keyshortcuts wants it. */
 export function keyOf(shortcut: string | undefined): string | undefined {
-  return WORK_KEYS.find((binding) => binding.id === shortcut)?.keys[0];
+  return [...WORK_KEYS, ...WELL_KEYS].find((binding) => binding.id === shortcut)?.keys[0];
 }

@@ -21,6 +21,7 @@ export const help = {
   'help.does': 'What it does',
   'help.place.everywhere': 'Everywhere',
   'help.place.work': 'At the hole',
+  'help.place.well': 'At the well, once the rods are out',
   'help.place.debrief': 'In the debrief',
   'help.controls': 'Tab goes from one control to the next. Space or Enter presses it.',
   'help.letters': 'Letter keys can be switched off at the start, under “This device”.',

@@ -51,6 +51,8 @@ export const work = {
   'work.wait.minute': '1 minute',
   'work.wait.fiveMinutes': '5 minutes',
   'work.wait.quarter': '15 minutes',
+  'work.wait.hour': '1 hour',
+  'work.wait.untilDone': 'Wait until done',
   'work.wait.soaked': 'Powder soaked',
   'work.wait.clear': 'Returns look clear',
   'work.wait.taskDone': 'Task done',

@@ -2,7 +2,7 @@
 
 export const workWell = {
   'work.group.well': 'Well',
-  'work.group.annulus': 'Pack and seal',
+  'work.group.annulus': 'Annulus',
   'work.group.water': 'Water',
   'work.group.finish': 'Finish',
 
@@ -115,7 +115,9 @@ export const workWell = {
   'work.dipWell.last': 'water at {level_m:fixed2} m',
   'work.yieldTest': 'Yield test',
   'work.yieldTest.none': 'not tested yet',
-  'work.yieldTest.done': 'see the test plot',
+  'work.yieldTest.done': 'tested once',
+  'work.testPlot': 'Test plot',
+  'work.testPlot.now': { one: '{n} reading', other: '{n} readings' },
   'work.ask.yieldTest.heading': 'Test the yield',
   'work.ask.lift.which': 'Pump',
   'work.lift.suction': 'suction pump',
