@@ -24,8 +24,7 @@ function flushOf(run: Run): { additive: AdditiveName; mass_kg: number }[] {
 }
 
 function holeOf(run: Run): NonNullable<RecordSheet['hole']> {
-  const { state, scenario } = run;
-  const { kit } = scenario;
+  const { state, kit } = run;
   return {
     depth_m: Math.round(state.hole.depth_m * 100) / 100,
     bit_mm: Math.round(kit.bit_m * 1000),

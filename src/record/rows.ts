@@ -91,13 +91,13 @@ export function workRows({ development, polymer, jar, sand, disinfection, headWo
           cap: headWorks.cap ? 'record.headWorks.cap' : 'record.headWorks.noCap',
         }),
     ),
-    row('record.headWorks.pump', headWorks && t(`record.lift.${headWorks.lift}`)),
+    row('record.headWorks.pump', headWorks && t(`work.lift.${headWorks.lift}`)),
   ];
 }
 
 export function testRows({ test }: RecordSheet): Row[] {
   const rows = [
-    row('record.test.lift', test && t(`record.lift.${test.lift}`)),
+    row('record.test.lift', test && t(`work.lift.${test.lift}`)),
     row(
       'record.test.levels',
       test &&

@@ -7,11 +7,15 @@ export interface AtDepth {
   readonly words: string;
 }
 
+/** The message of a material: grains of the pack, or what the hands call a seal. */
+export const materialKey = (material: string): string =>
+  material.startsWith('pack') ? `work.pack.${material}` : `work.seal.${material}`;
+
 const middle = (from_m: number, to_m: number): number => (from_m + to_m) / 2;
 
 function fillWords({ fills }: RecordSheet): AtDepth[] {
   return fills.flatMap(({ use, material, from_m, to_m }) => {
-    const data = { use: `record.use.${use}`, material: `record.material.${material}` };
+    const data = { use: `record.use.${use}`, material: materialKey(material) };
     if (from_m !== null && to_m !== null)
       return [{ depth_m: middle(from_m, to_m), words: t('record.fill.both', { ...data, from_m, to_m }) }];
     if (from_m !== null) return [{ depth_m: from_m, words: t('record.fill.top', { ...data, from_m }) }];

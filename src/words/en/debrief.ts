@@ -92,5 +92,6 @@ export const debrief = {
   'after.newGround': 'Again on new ground',
   'after.sameGround': 'Again on the same ground',
   'after.save': 'Save the run to a file',
+  'after.record': 'The driller’s record',
   'after.start': 'To the start',
 } as const;

@@ -16,6 +16,8 @@ export const help = {
   'help.kept.1': 'Every act is saved on this device at once.',
   'help.kept.2': 'Close the page and come back: you go on where you were.',
   'help.kept.3': 'Save a run to a file to hand it on or to keep it safe.',
+  'help.record': 'The driller’s record',
+  'help.record.say': 'The menu at the hole and the debrief open it. It prints on one page.',
   'help.keys': 'Keys',
   'help.key': 'Key',
   'help.does': 'What it does',

@@ -79,6 +79,9 @@ export const start = {
   'device.letters.on': 'On',
   'device.letters.off': 'Off',
 
+  'form.lead': 'An empty driller’s record for real wells. Print it and take it along.',
+  'form.open': 'Blank driller’s record',
+
   'keep.title': 'Take it with you',
   'keep.text': 'The whole trainer is one file. It runs without internet. Pass it on by cable, card or Bluetooth.',
   'keep.save': 'Save this page as one file',

@@ -71,6 +71,7 @@ export const work = {
   'work.menu': 'Menu',
   'work.menu.help': 'Help and keys',
   'work.menu.cautions': 'Cautions',
+  'work.menu.record': 'Driller’s record',
   'work.menu.giveUp': 'Give up this hole',
   'work.menu.leave': 'Leave, keep the work',
   'work.cautions.heading': 'Cautions for this work',
