@@ -77,6 +77,8 @@ function noticedIn(events: readonly RunEvent[]): NoticedEntry[] {
   const noticed: NoticedEntry[] = [];
   for (const { name, tick, data } of events) {
     if (typeof data.depth_m === 'number') deepest_m = data.depth_m;
+    // Fluid comes back with every start of the pump: that is news only after it was lost.
+    if (name === 'returnsBack' && noticed.at(-1)?.event !== 'returnsLost') continue;
     if (WORTH_NOTING.includes(name)) noticed.push({ time_s: tick, event: name, depth_m: decimetre(deepest_m) });
   }
   return noticed;
