@@ -89,7 +89,7 @@ export const openWellLesson: Lesson = {
     { item: 'labelsTrue', weight: 2, bands: { rod_m: 1.5, limit_m: 0.5 } },
     { item: 'namedRight', weight: 1, bands: { rod_m: 1.5 } },
     { item: 'ownLogTrue', weight: 2, bands: {} },
-    { item: 'recordKept', weight: 2, bands: { fields: 10 } },
+    { item: 'recordKept', weight: 2, bands: { fields: 8 } },
     { item: 'cautionsRead', weight: 3, bands: {} },
     { item: 'rodsHandledStill', weight: 1, bands: { none: 2 } },
     { item: 'siteChosen', weight: 3, bands: { away_m: 30, line_m: 10 } },

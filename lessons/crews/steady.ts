@@ -75,13 +75,14 @@ function decide(memory: SteadyMemory, senses: Senses): Deed | null {
   if (senses.ended) return null;
   noticeRefusal(memory.patience, senses);
   keepProgress(memory.progress, senses);
-  if (senses.time_s > memory.day_s - GIVE_UP_BEFORE_s || hopeless(memory.progress, senses)) return does('abandon');
+  if (senses.time_s > memory.day_s - GIVE_UP_BEFORE_s) return does('abandon');
   const { well } = memory;
   if (well !== null) {
     const spot = spotDeed(well);
     if (spot !== undefined) return spot;
     if (pastDrilling(senses)) return wellDeed(well, memory.patience, senses);
   }
+  if (hopeless(memory.progress, senses)) return does('abandon');
   const site = siteDeed(memory.site, memory.patience, memory.progress, senses);
   if (site !== undefined) {
     memory.powderIn = false;

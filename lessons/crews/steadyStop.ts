@@ -4,6 +4,7 @@ import type { Senses } from '$sim';
 import { does, type Deed } from './crew';
 import { changeRod } from './rodChange';
 import type { SteadyMemory } from './steady';
+import { readyDeed } from './wellWork';
 
 /** Flow before a stop, s: three quarters of a minute, and five seconds for each metre that grains climb. Rule of thumb, ASSUMED. */
 const FLOW_s = 45;
@@ -14,7 +15,11 @@ export function steadyStop(memory: SteadyMemory, senses: Senses, done: boolean):
   if (!memory.stopping) {
     if (stem.feed_frac > 0) return does('setFeed', { feed_frac: 0 });
     const waited_s = senses.time_s - memory.stop_s;
-    memory.stopping = waited_s >= FLOW_s + FLOW_sm * stem.bottom_m && hands.tasks.length === 0;
+    if (waited_s < FLOW_s + FLOW_sm * stem.bottom_m || hands.tasks.length > 0) return null;
+    // The casing is glued while the flow still keeps the hole.
+    const ready = done && memory.well !== null ? readyDeed(memory.well, memory.patience, senses) : undefined;
+    if (ready !== undefined) return ready;
+    memory.stopping = true;
     return null;
   }
   return changeRod(memory.patience, senses, done, () => {

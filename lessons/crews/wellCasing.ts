@@ -10,6 +10,8 @@ import { STYLES } from './wellStyle';
 const TRIES = 5;
 /** The casing is let down at most so often before it counts as hung. */
 const RUNS = 12;
+/** Goes at a stuck stem before the hole is given up. */
+const WORK_STEM = 20;
 
 /** Counts a try of an act; false when it has been tried too often. */
 export function tryAgain(memory: WellMemory, step: string): boolean {
@@ -25,6 +27,16 @@ export function joinDeed(patience: Patience, senses: Senses): Deed | null | unde
   return does('joinCasing');
 }
 
+/** A stem that the hole holds is worked with the flow on; what does not come is given up with the hole. */
+function freeDeed(memory: WellMemory, patience: Patience, senses: Senses): Deed | null {
+  const { pump } = senses;
+  if (pump.primed && pump.throttle_frac === 0 && mayTry(patience, senses, 'setThrottle'))
+    return does('setThrottle', { throttle_frac: 1 });
+  if (senses.hands.free < 2 || !mayTry(patience, senses, 'workStem')) return null;
+  memory.tries.workStem = (memory.tries.workStem ?? 0) + 1;
+  return memory.tries.workStem > WORK_STEM ? does('abandon') : does('workStem', { time_s: 120 });
+}
+
 /** Pulling, gluing, running, working; undefined once the casing is where it will stay. */
 export function casingDeed(memory: WellMemory, patience: Patience, senses: Senses): Deed | null | undefined {
   const style = STYLES[memory.style];
@@ -34,7 +46,10 @@ export function casingDeed(memory: WellMemory, patience: Patience, senses: Sense
     const join = joinDeed(patience, senses);
     if (join !== undefined) return join;
   }
+  if (!memory.pulled && senses.stem.pull === 'stuck') return freeDeed(memory, patience, senses);
   if (!memory.pulled) {
+    // Rods are pulled with everything at rest.
+    if (senses.pump.throttle_frac > 0) return does('setThrottle', { throttle_frac: 0 });
     if (!mayTry(patience, senses, 'pullOut')) return null;
     if (senses.stem.rods === 0 || !tryAgain(memory, 'pullOut')) memory.pulled = true;
     return does('pullOut', { ...style.pull });

@@ -34,7 +34,11 @@ function fillingOf(memory: WellMemory, style: WellStyle, plan: WellPlan): Fillin
       if (!style.backfills) return null;
       return {
         top_m: plan.seal === 'none' ? NEAR_m : plan.sealTo_m,
-        deed: (volume_L) => does('backfill', { material: 'cuttings', volume_L }),
+        // By the barrow it jams in the ring: a crew that sounds lets it trickle in.
+        deed: (volume_L) =>
+          style.trickles
+            ? does('placeSeal', { seal: 'cuttings', volume_L, rate_Lmin })
+            : does('backfill', { material: 'cuttings', volume_L }),
       };
     case 'seal': {
       const { seal } = plan;

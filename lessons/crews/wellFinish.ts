@@ -24,23 +24,22 @@ function clean({ well }: Senses): boolean {
   return water !== null && water.jar === 'clear' && (water.sand === 'none' || water.sand === 'few');
 }
 
-/** What was seen, as it is written into the record. */
+/** What is written into a field of the record: what was seen, or at least that it was thought of. */
 function text(field: string, senses: Senses): string {
-  const { plan, test, dip } = senses.well!;
-  if (plan === null) return field;
+  const { dip, test, water } = senses.well!;
   switch (field) {
-    case 'casing':
-      return `${plan.casing}, screen ${plan.screenFrom_m} to ${plan.screenTo_m} m`;
-    case 'seal':
-      return `${plan.seal}, ${plan.sealFrom_m} to ${plan.sealTo_m} m`;
-    case 'pack':
-      return `${plan.pack}, up to ${plan.packTop_m} m`;
-    case 'water':
-      return dip === null ? 'not dipped' : `level ${dip.level_m} m`;
-    case 'test':
-      return test === null ? 'none' : `${test.lift}, lowest level ${test.lowest_m} m`;
+    case 'waterMet':
+      return dip === null ? 'not dipped' : `stands at ${dip.level_m} m`;
+    case 'waterLook':
+      return water === null ? 'not seen' : `${water.jar}, sand: ${water.sand}`;
+    case 'drilling':
+      return `${senses.stem.bottom_m} m with the hand kit`;
+    case 'laboratory':
+      return 'sample to be taken before anybody drinks';
+    case 'remarks':
+      return test === null ? 'not tested' : `lowest level of the test ${test.lowest_m} m`;
     default:
-      return field;
+      return `${field}: asked and noted`;
   }
 }
 

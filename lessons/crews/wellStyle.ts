@@ -21,8 +21,9 @@ export interface WellStyle {
   /** How fast it pours, L/min; how often it sounds and pours again. Without sounding it pours once, by the bucket. */
   readonly pour_Lmin: number;
   readonly soundings: number;
-  /** Fills the ring between pack and seal. */
+  /** Fills the ring between pack and seal; by and by, not by the barrow. */
   readonly backfills: boolean;
+  readonly trickles: boolean;
   readonly breaks: { readonly dose_mgL: number; readonly contact_s: number } | null;
   /** Rounds of washing, one after the other and over again, until jar and sand are clean; at most so many rounds. */
   readonly washes: readonly Deed['payload'][];
@@ -36,18 +37,17 @@ export interface WellStyle {
 
 const HOUR_s = 3600;
 const ALL_FIELDS = [
+  'well',
   'place',
+  'coordinates',
   'owner',
   'driller',
   'use',
-  'ground',
-  'water',
-  'casing',
-  'pack',
-  'seal',
-  'development',
-  'test',
-  'disinfection',
+  'siting',
+  'waterMet',
+  'drilling',
+  'waterLook',
+  'laboratory',
   'remarks',
 ];
 
@@ -64,6 +64,7 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     pour_Lmin: 2,
     soundings: 8,
     backfills: true,
+    trickles: true,
     breaks: { dose_mgL: 1000, contact_s: 6 * HOUR_s },
     washes: [
       { method: 'surge', time_s: HOUR_s, strokes_min: 30 },
@@ -86,9 +87,10 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     run: { fill: true, speed_ms: 0.2 },
     works: 3,
     work_s: 120,
-    pour_Lmin: 5,
-    soundings: 3,
+    pour_Lmin: 3,
+    soundings: 4,
     backfills: true,
+    trickles: false,
     breaks: { dose_mgL: 500, contact_s: HOUR_s },
     washes: [
       { method: 'surge', time_s: HOUR_s / 2, strokes_min: 20 },
@@ -98,7 +100,7 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     test: { step_s: HOUR_s, recovery_s: HOUR_s / 2 },
     disinfect: { dose_mgL: 50, contact_s: 6 * HOUR_s },
     headWorks: { apron_m: 1, drain_m: 3, cap: true },
-    record: ['place', 'driller', 'ground', 'water', 'casing', 'seal', 'test'],
+    record: ['well', 'place', 'driller', 'waterMet', 'drilling'],
   },
   green: {
     plan: greenPlan,
@@ -112,6 +114,7 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     pour_Lmin: 40,
     soundings: 0,
     backfills: true,
+    trickles: false,
     breaks: null,
     washes: [{ method: 'overPump', time_s: 600, rate_Lmin: 15 }],
     rounds: 1,
