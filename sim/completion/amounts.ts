@@ -2,6 +2,7 @@
 import { DURATION_s } from '../materials/durations';
 import { CASINGS, PVC } from '../materials/pipes';
 import { CASING_PRICE_marks, PRICE_marks, SEAL_PRICE_marks } from '../materials/prices';
+import type { PackName } from '../materials/packs';
 import { BENTONITE_WATER_L, CEMENT, SEALS, type SealName } from '../materials/seals';
 import { cementIn_kg } from './cement';
 import { casingLength_m, shoe_m, type WellPlan } from './plan';
@@ -101,3 +102,9 @@ export function waitHours_h(plan: WellPlan, joints: number): number {
   const seal_s = plan.seal === 'none' ? 0 : SEALS[plan.seal].ready_s;
   return (joints * CASINGS[plan.casing].jointSets_s + seal_s) / 3600;
 }
+
+/** Price of so much of a pack or a seal, marks. Worked value: 20 L of pack -> 1. */
+export const fillCost_marks = (fill: PackName | SealName | 'ground', volume_m3: number): number =>
+  fill in SEALS
+    ? sealCost_marks(fill as SealName, sealMass_kg(fill as SealName, volume_m3))
+    : packCost_marks(volume_m3);

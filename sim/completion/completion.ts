@@ -2,7 +2,7 @@
 import type { SealName } from '../materials/seals';
 import type { AnnulusState } from './annulus';
 import { createCasing, type CasingState } from './casing';
-import type { FillName } from './fills';
+import { FILL_COUNT, type FillName } from './fills';
 import type { WellPlan } from './plan';
 
 /** One seal as it was placed: where it lies follows from the annulus. */
@@ -28,6 +28,8 @@ export interface CompletionState {
   /** From the time on at which the casing is set. */
   annulus: AnnulusState | null;
   poured: Poured[];
+  /** Thrown into a hole without a casing, by fill, m3. */
+  openFill_m3: Float64Array;
   seals: PlacedSeal[];
   /** The last sounding: depth of what stands in the annulus, m. */
   sounded: { top_m: number; tick: number } | null;
@@ -38,6 +40,7 @@ export const createCompletion = (): CompletionState => ({
   casing: createCasing(),
   annulus: null,
   poured: [],
+  openFill_m3: new Float64Array(FILL_COUNT),
   seals: [],
   sounded: null,
 });

@@ -73,7 +73,7 @@ const hangs = (annulus: AnnulusState, i: number, pipe: Standpipe): boolean =>
  * Breaks all bridges: what stands over a void and is loose falls again. held: fills that stay where they are, set or swollen.
  * Returns whether anything came down.
  */
-export function breakBridges(annulus: AnnulusState, pipe: Standpipe, held: (f: number, i: number) => boolean): boolean {
+export function breakBridges(annulus: AnnulusState, pipe: Standpipe, held: (f: number) => boolean): boolean {
   let broken = false;
   for (let i = annulus.used - 1; i >= 0; i--) {
     if (!hangs(annulus, i, pipe)) continue;
@@ -81,7 +81,7 @@ export function breakBridges(annulus: AnnulusState, pipe: Standpipe, held: (f: n
     for (let f = 0; f < FILL_COUNT; f++) {
       const at = f * annulus.cells + i;
       const loose_m3 = annulus.fill_m3[at];
-      if (loose_m3 === 0 || held(f, i)) continue;
+      if (loose_m3 === 0 || held(f)) continue;
       annulus.fill_m3[at] = 0;
       letFall(annulus, f, i, loose_m3);
       broken = true;

@@ -1,7 +1,7 @@
 // One second round a casing that is set: grains fall and come to rest, ground caves in, slurry sinks into the pack, seals get ready.
 
 import { freeRoom_m3, cellRoom_m3, type AnnulusState, type Standpipe } from '../completion/annulus';
-import { fallOn, letFall } from '../completion/falling';
+import { breakBridges, fallOn, letFall } from '../completion/falling';
 import { fillIndex, GROUND_FILL } from '../completion/fills';
 import type { PlacedSeal } from '../completion/completion';
 import { BED_POROSITY } from '../hole/hole';
@@ -116,6 +116,18 @@ export function disturbSeals(run: Run, except = ''): void {
     for (let i = 0; i < annulus.used; i++)
       if (annulus.fill_m3[f * annulus.cells + i] > 0) annulus.spoilt_frac[i] = Math.max(annulus.spoilt_frac[i], share);
   }
+}
+
+/** Surging shakes the ring: what hangs over a void comes down, unless it has set. */
+export function shakeRing(run: Run): void {
+  const { annulus, seals } = run.state.completion;
+  if (!annulus) return;
+  const { tick } = run.state;
+  const sets = (f: number): boolean =>
+    seals.some(
+      ({ seal, ready_tick, placed_tick }) => fillIndex(seal) === f && ready_tick > placed_tick && tick >= ready_tick,
+    );
+  breakBridges(annulus, standpipe(run), sets);
 }
 
 /** The ring's half of the light second. With nothing falling, nothing caving and no seal to wait for it does nothing. */

@@ -61,6 +61,21 @@ function stop(run: Run, look: CasingState['look'], event: EventName, cause = '')
   tell(run, event, cause === '' ? data : { ...data, cause });
 }
 
+/** Top of what lies in the hole, m: what has been thrown in stands on the bed. */
+export function fillTop_m(run: Run, bedTop: number): number {
+  const { hole, completion } = run.state;
+  let left_m3 = 0;
+  for (const volume_m3 of completion.openFill_m3) left_m3 += volume_m3;
+  let top_m = bedTop;
+  for (let i = Math.ceil(bedTop / hole.dz_m - NO_LENGTH_m) - 1; i >= 0 && left_m3 > 0; i--) {
+    const open_m2 = Math.PI * hole.radius_m[i] * hole.radius_m[i];
+    const part_m = Math.min(top_m - i * hole.dz_m, open_m2 > 0 ? left_m3 / open_m2 : Infinity);
+    left_m3 -= part_m * open_m2;
+    top_m -= part_m;
+  }
+  return top_m;
+}
+
 /** Weight of the casing on the hands at this depth, N. */
 function weight_N(run: Run, plan: WellPlan, casing: CasingState): number {
   const density_kgm3 = run.work.hole.density_kgm3;
@@ -86,7 +101,7 @@ function lower(run: Run, plan: WellPlan, casing: CasingState): void {
   const wanted_m = Math.min(from_m + Math.min(casing.motion_m, casing.motion_ms * TICK_s), hole.depth_m);
   const wide_m = passableTo_m(hole, from_m, wanted_m, pipeOf(plan).outside_m / 2 + RUNNING_GAP_m);
   const place = casingPlaceInto(run.work.place, run.state.completion);
-  const reach_m = Math.min(wanted_m, wide_m, Math.max(from_m, bedTop_m(hole, place)));
+  const reach_m = Math.min(wanted_m, wide_m, Math.max(from_m, fillTop_m(run, bedTop_m(hole, place))));
   casing.shoe_m = reach_m;
   casing.motion_m -= reach_m - from_m;
   casing.look = 'free';

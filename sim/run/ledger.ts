@@ -1,5 +1,6 @@
 // The balance of water, of grains by class, of polymer and of each other substance: what the stores hold against what came in less what went out.
 
+import { FILL_COUNT, SLURRY_FILL } from '../completion/fills';
 import { BENTONITE, CHLORINE, SALT, SOAKED, SOAKING, SUBSTANCE_COUNT, SWELLING } from '../fluid/substances';
 import { CLASS_COUNT } from '../materials/sizes';
 import type { Run } from './run';
@@ -12,6 +13,8 @@ export interface Ledger {
   readonly polymer: number;
   /** The worst of bentonite, chlorine and salt. */
   readonly additives: number;
+  /** The worst of what was put round the casing, in bulk. */
+  readonly fills: number;
 }
 
 const summed = (values: Float64Array): number => {
@@ -64,6 +67,19 @@ const relative = (stored: number, start: number, came: number, went: number): nu
 /** Substances that are balanced together: one turns into the other. */
 const ADDITIVES: readonly (readonly number[])[] = [[BENTONITE, SWELLING], [CHLORINE], [SALT]];
 
+/** What stands in the ring, falls there and has entered a pack against what was put in or caved in. */
+function fillsGap({ completion: { annulus } }: RunState): number {
+  if (!annulus) return 0;
+  const { cells, fill_m3, falling_m3, put_m3, entered_m3 } = annulus;
+  let worst = 0;
+  for (let f = 0; f < FILL_COUNT; f++) {
+    let stored_m3 = f === SLURRY_FILL ? entered_m3 : 0;
+    for (let i = 0; i < cells; i++) stored_m3 += fill_m3[f * cells + i] + falling_m3[f * cells + i];
+    worst = Math.max(worst, relative(stored_m3, 0, put_m3[f], 0));
+  }
+  return worst;
+}
+
 export function ledgerOf(run: Run): Ledger {
   const { state } = run;
   const b = state.boundary;
@@ -90,5 +106,6 @@ export function ledgerOf(run: Run): Ledger {
     solids,
     polymer: relative(polymerStored_kg(state), b.polymerStart_kg, b.polymerIn_kg, b.polymerOut_kg),
     additives,
+    fills: fillsGap(state),
   };
 }

@@ -55,8 +55,15 @@ export function takeGear(run: Run, { bit_m, pump }: Gear): void {
 /** Ends the old hole and begins the next one: rods lost with it, fluid and grains left in it, the pit as it is. */
 export function beginNewHole(run: Run, rodsLost: number): void {
   const { state, scenario, kit } = run;
-  const casingLost_m = state.completion.casing.shoe_m > 0 ? state.completion.casing.length_m : 0;
-  state.oldHoles.push({ tick: state.tick, depth_m: state.hole.depth_m, rodsLost, casingLost_m, ownLog: state.ownLog });
+  const { casing, openFill_m3 } = state.completion;
+  state.oldHoles.push({
+    tick: state.tick,
+    depth_m: state.hole.depth_m,
+    rodsLost,
+    casingLost_m: casing.shoe_m > 0 ? casing.length_m : 0,
+    backfilled_m3: openFill_m3.reduce((sum, volume_m3) => sum + volume_m3, 0),
+    ownLog: state.ownLog,
+  });
   state.ownLog = [];
   state.holeNumber += 1;
   state.rodsInAll -= rodsLost;

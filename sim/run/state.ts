@@ -147,6 +147,8 @@ export interface OldHole {
   rodsLost: number;
   /** Casing that stays in it, m. */
   casingLost_m: number;
+  /** What was thrown in before it was left, m3. */
+  backfilled_m3: number;
   ownLog: OwnLayer[];
 }
 

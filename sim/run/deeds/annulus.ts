@@ -1,7 +1,7 @@
 // Filling the ring round the casing: pack, seals, backfill; and sounding what stands there.
 
 import { freeRoom_m3, restsIn, top_m, topCell, type AnnulusState, type Standpipe } from '../../completion/annulus';
-import { sealCost_marks, sealMass_kg } from '../../completion/amounts';
+import { fillCost_marks } from '../../completion/amounts';
 import { jamCell } from '../../completion/bridging';
 import { slurryDensity_kgm3 } from '../../completion/cement';
 import { layDown, letFall, pieceFall_ms } from '../../completion/falling';
@@ -9,10 +9,10 @@ import { fillIndex, type FillName } from '../../completion/fills';
 import { enterPack } from '../../completion/slurry';
 import { GRAIN_kgm3 } from '../../hole/slip';
 import { PACKS, PACK_GRAIN_kgm3, type PackName } from '../../materials/packs';
-import { PRICE_marks } from '../../materials/prices';
 import { CEMENT, SEALS, type SealName } from '../../materials/seals';
 import { DURATION_s } from '../../materials/durations';
 import { disturbSeals, standpipe } from '../annulus';
+import { casingInHole } from '../casing';
 import { closeIn } from '../closeIn';
 import type { Payload } from '../check';
 import { send } from '../modes';
@@ -24,6 +24,7 @@ import { tell } from '../tell';
 import { casingRefusal } from '../wellReach';
 import { refreshWell } from '../wellTick';
 import type { Deed, Deeds } from './deed';
+import { openBackfill } from './openBackfill';
 
 /** A pour of less than this found no room at all, m3. */
 const NO_ROOM_m3 = 1e-9;
@@ -129,9 +130,7 @@ function ended(run: Run, task: Task): FillName {
   const fill = task.word as FillName;
   const { poured_m3 } = task.data;
   run.state.completion.poured.push({ fill, volume_m3: poured_m3 });
-  run.state.stocks.wellSpent_marks += isPack(fill)
-    ? poured_m3 * 1000 * PRICE_marks.packPerL
-    : sealCost_marks(fill as SealName, sealMass_kg(fill as SealName, poured_m3));
+  run.state.stocks.wellSpent_marks += fillCost_marks(fill, poured_m3);
   refreshWell(run);
   return fill;
 }
@@ -164,10 +163,25 @@ function pouring(field: string, job: 'packBegins' | 'sealBegins', rateOf: (paylo
   };
 }
 
+/** A deed done one way in a hole without a casing, another way round one. */
+function eitherWay(open: Deed, round: Deed): Deed {
+  const of = (run: Run): Deed => (casingInHole(run.state) ? round : open);
+  return {
+    refusal: (run, payload) => of(run).refusal!(run, payload),
+    time_s: (run, payload) => of(run).time_s!(run, payload),
+    begin: (run, payload, task) => of(run).begin!(run, payload, task),
+    during: (run, task) => of(run).during!(run, task),
+    end: (run, task) => of(run).end!(run, task),
+  };
+}
+
 export const annulusDeeds: Deeds = {
   pourPack: pouring('pack', 'packBegins', rate_m3s),
   placeSeal: pouring('seal', 'sealBegins', rate_m3s),
-  backfill: pouring('material', 'sealBegins', () => 1 / (1000 * DURATION_s.backfill_L)),
+  backfill: eitherWay(
+    openBackfill,
+    pouring('material', 'sealBegins', () => 1 / (1000 * DURATION_s.backfill_L)),
+  ),
   sound: {
     refusal: (run) => casingRefusal(run),
     begin: closeIn,

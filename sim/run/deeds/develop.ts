@@ -6,6 +6,7 @@ import { DURATION_s } from '../../materials/durations';
 import { product_kg } from '../../well/disinfect';
 import { ringWater_m3 } from '../../well/ringChlorine';
 import { WASH, WASH_METHODS, wash, type WashMethod } from '../../well/washing';
+import { disturbSeals, shakeRing } from '../annulus';
 import { closeIn } from '../closeIn';
 import { groundOf } from '../ground';
 import { send } from '../modes';
@@ -120,12 +121,16 @@ export function dose(run: Run, dose_mgL: number, water_m3: number): void {
   boundary.dissolvedIn_kg[CHLORINE] += chlorine_kg;
 }
 
+/** Methods that push the water out through the screen and shake what stands round it. */
+const SHAKES: readonly WashMethod[] = ['surge', 'backWash'];
+
 export const developDeeds: Deeds = {
   develop: {
     refusal: developRefusal,
     time_s: (_run, payload) => payload.time_s as number,
     begin: (run, payload, task) => {
       closeIn(run);
+      disturbSeals(run);
       send(run, 'developBegins');
       refreshWell(run);
       const method = payload.method as WashMethod;
@@ -138,7 +143,9 @@ export const developDeeds: Deeds = {
       const method = task.word as WashMethod;
       const moves = work(run, task, method, task.data.pace);
       well!.washed_s[WASH_METHODS.indexOf(method)] += 1;
-      if (moves && tick % WASH_s === 0) wash(well!.ring, standingNow(run), method, task.data.pace, WASH_s);
+      if (!moves || tick % WASH_s !== 0) return;
+      wash(well!.ring, standingNow(run), method, task.data.pace, WASH_s);
+      if (SHAKES.includes(method)) shakeRing(run);
     },
     end: refreshWell,
   },

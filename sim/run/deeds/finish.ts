@@ -6,6 +6,7 @@ import { DURATION_s } from '../../materials/durations';
 import { PACKS } from '../../materials/packs';
 import type { WellPumpName } from '../../materials/wellPumps';
 import { screenCells } from '../../well/standing';
+import { disturbSeals } from '../annulus';
 import { closeIn } from '../closeIn';
 import { send } from '../modes';
 import type { Run } from '../run';
@@ -61,6 +62,7 @@ export const finishDeeds: Deeds = {
     refusal: (run) => casingRefusal(run) ?? (run.state.well?.headWorks ? 'apronDone' : null),
     begin: (run, payload, task) => {
       closeIn(run);
+      disturbSeals(run);
       if (!task) return;
       task.word = payload.lift as string;
       task.data.apron_m = payload.apron_m as number;

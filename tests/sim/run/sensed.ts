@@ -105,6 +105,7 @@ export const OWN: readonly string[] = [
   'oldHoles[].depth_m',
   'oldHoles[].rodsLost',
   'oldHoles[].casingLost_m',
+  'oldHoles[].backfilled_m3',
   'oldHoles[].ownLog[].from_m',
   'oldHoles[].ownLog[].kind',
   'oldHoles[].ownLog[].to_m',

@@ -31,6 +31,7 @@ const OLD_HOLE = {
   depth_m: 3,
   rodsLost: 0,
   casingLost_m: 0,
+  backfilled_m3: 0,
   ownLog: [{ from_m: 0, to_m: 1, kind: 'silt' as const }],
 };
 const MOMENTS = [95, 333, 570, 811, 1120];
