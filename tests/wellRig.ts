@@ -1,9 +1,10 @@
 // A rig for the well: a hole that is drilled and run clean, a plan that fits it, a driver down to the set casing.
-import { clearHole, does, drillRod, nextRod, rigScenario, steps, until, type RigOptions } from './rig';
-import { act, CASINGS, createRun, type Run, type Scenario, type WellPlan } from '../sim';
+import { does, rigScenario, steps, until, type RigOptions } from './rig';
+import { openLedger } from '../sim/run/ledger';
+import { act, CASINGS, createRun, DEFAULT_KIT, SOAKED, type Run, type Scenario, type WellPlan } from '../sim';
 
-/** Powder for a working fluid in the rig's pit, g. */
-const DOSE_g = 1200;
+/** Soaked powder in the fluid, g/L: a working fluid. */
+const DOSE_gL = 1.3;
 
 /** All there is to choose from. */
 export const FULL_KIT: NonNullable<Scenario['well']> = {
@@ -52,36 +53,29 @@ const CLAY_OVER_SAND: RigOptions['layers'] = [
 /** Waits until nobody is busy. */
 export const idle = (run: Run, most = 100_000): void => until(run, ({ state }) => state.tasks.length === 0, most);
 
-/** With the flow on, digs the sand out of the pit and fills it up again, as far as may be. */
-function tendPit(run: Run): void {
-  for (const chamber of ['settling', 'suction']) {
-    if (act(run, 'digOutPit', { chamber, spoil_L: 40 }).kind === 'done') idle(run);
-  }
-  const { settling, suction } = run.state.pit;
-  const missing_L = Math.floor(1000 * (0.85 - settling.water_m3 - suction.water_m3));
-  if (missing_L >= 5 && act(run, 'addWater', { water_L: Math.min(missing_L, 500) }).kind === 'done') idle(run);
-}
-
-/** Drilled with soaked polymer, run clean, the well planned, drilling stopped. The stem hangs a little above the bottom. */
-export function drilledOut(depth_m: number, change: Partial<WellPlan> = {}, options: RigOptions = {}): Run {
-  const run = createRun(wellScenario({ layers: CLAY_OVER_SAND, waterTable_m: 2, powder_kg: 40, ...options }));
-  does(run, 'addAdditive', { additive: 'polymer', mass_g: DOSE_g, manner: 'sprinkled' });
-  steps(run, 1200);
-  for (;;) {
-    drillRod(run, 0.5);
-    const done = run.state.hole.depth_m >= depth_m - 0.01;
-    clearHole(run, 60);
-    if (!done) does(run, 'addAdditive', { additive: 'polymer', mass_g: DOSE_g / 8, manner: 'sprinkled' });
-    idle(run);
-    tendPit(run);
-    if (done) break;
-    nextRod(run);
-  }
-  does(run, 'planWell', { ...plainPlan(run.state.hole.depth_m, change) });
-  does(run, 'setTurning', { on: false });
-  does(run, 'setThrottle', { throttle_frac: 0 });
-  steps(run, 2);
+/**
+ * A hole as if just drilled with soaked polymer: full, the pit full, the stem hanging over the bottom, the well planned, drilling stopped.
+ * With a plan of null there is none.
+ */
+export function drilledOut(depth_m: number, change: Partial<WellPlan> | null = {}, options: RigOptions = {}): Run {
+  const scenario = wellScenario({
+    layers: CLAY_OVER_SAND,
+    waterTable_m: 2,
+    starter_m: depth_m,
+    rods: Math.ceil(depth_m / DEFAULT_KIT.rodLength_m),
+    ...options,
+  });
+  const run = createRun(scenario);
+  const { hole, stem, pit } = run.state;
+  stem.bit_m = depth_m - 0.1;
+  hole.water_m3 = hole.shortfall_m3 - (Math.PI / 4) * DEFAULT_KIT.rodOutside_m * DEFAULT_KIT.rodOutside_m * stem.bit_m;
+  hole.shortfall_m3 = 0;
+  for (let i = 0; i < hole.used; i++)
+    hole.dissolved_kg[SOAKED * hole.cells + i] = (DOSE_gL * hole.water_m3) / hole.used;
+  for (const chamber of [pit.settling, pit.suction]) chamber.dissolved_kg[SOAKED] = DOSE_gL * chamber.water_m3;
+  openLedger(run.state);
   does(run, 'stopDrilling');
+  if (change) does(run, 'planWell', { ...plainPlan(depth_m, change) });
   return run;
 }
 
