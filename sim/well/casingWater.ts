@@ -4,7 +4,7 @@ import type { ScreenedAquifer } from './aquifer';
 import { recordRate } from './rateSteps';
 import { groundRate_m3s, type CasingTick } from './storage';
 import { steppedDrawdown_m, theisU } from './theis';
-import { wellFunction } from './wellFunction';
+import { wideWellFunction } from './wideWell';
 import type { WellState } from './wellState';
 
 /** The water counts as at rest when it stands so near its level and so little comes in: 5 mm on a dipper, a glass in ten minutes. ASSUMED. */
@@ -61,8 +61,8 @@ export function carryWater(well: WellState, tick: number, wanted_m3s: number, ti
     law.pumped_m3s = Math.min(wanted_m3s, most_m3 / tick_s);
     law.drawdown_m = drawdown_m;
     law.before_m3s = rates.count > 0 ? rates.rate_m3s[rates.count - 1] : 0;
-    law.earlier_m = thinner * steppedDrawdown_m(rates, T_m2s, S_ratio, wide_m, time_s + tick_s);
-    law.response_sm2 = (thinner * wellFunction(theisU(wide_m, S_ratio, T_m2s, tick_s))) / (4 * Math.PI * T_m2s);
+    law.earlier_m = thinner * steppedDrawdown_m(rates, T_m2s, S_ratio, wide_m, time_s + tick_s, wideWellFunction);
+    law.response_sm2 = (thinner * wideWellFunction(theisU(wide_m, S_ratio, T_m2s, tick_s))) / (4 * Math.PI * T_m2s);
     law.skin_sm2 = (thinner * Math.max(0, skin_ratio)) / (2 * Math.PI * T_m2s);
     law.loss_s2m5 = intake.wellLoss_s2m5;
     law.section_m2 = section_m2;

@@ -20,7 +20,7 @@ export function theisDrawdown_m(flow_m3s: number, T_m2s: number, S_ratio: number
 
 /**
  * Drawdown at time_s, m, after all steps of rate so far: the sum of (Q_i - Q_(i-1)) W(u_i)/(4 pi T), u_i from the start of step i.
- * Recovery is a step to rate 0: W(u) - W(u'). Source: superposition, Theis 1935; Cooper & Jacob 1946.
+ * Recovery is a step to rate 0: W(u) - W(u'). fallOf: W(u), or what stands for it at the wall of a wide well. Source: superposition, Theis 1935; Cooper & Jacob 1946.
  * Worked value: Q .001 for 1 d, then 1 d of rest; T .001, S .001, r 10 -> .0551.
  */
 export function steppedDrawdown_m(
@@ -29,6 +29,7 @@ export function steppedDrawdown_m(
   S_ratio: number,
   r_m: number,
   time_s: number,
+  fallOf: (u: number) => number = wellFunction,
 ): number {
   let sum_m3s = 0;
   let before_m3s = 0;
@@ -38,7 +39,7 @@ export function steppedDrawdown_m(
     const rate_m3s = steps.rate_m3s[i];
     const change_m3s = rate_m3s - before_m3s;
     before_m3s = rate_m3s;
-    if (change_m3s !== 0) sum_m3s += change_m3s * wellFunction(theisU(r_m, S_ratio, T_m2s, time_s - from_s));
+    if (change_m3s !== 0) sum_m3s += change_m3s * fallOf(theisU(r_m, S_ratio, T_m2s, time_s - from_s));
   }
   return sum_m3s / (4 * Math.PI * T_m2s);
 }
