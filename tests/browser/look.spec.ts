@@ -1,44 +1,35 @@
 // How the screens hold up: axe in every theme with text at 7:1, nothing clipped at 320 px in long words or double text, large targets.
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { answerAll, expect, finishedRunFile, goTo, lookBack, test } from './app';
+import { faults, THEMES } from './axe';
 
 const PLACES = ['', 'brief/first-rods', 'brief/open-hole', 'runs', 'help', 'about', 'debrief', 'nowhere'] as const;
-const THEMES = ['Paper', 'Night', 'Sun or projector'] as const;
-
-async function faults(page: Page): Promise<string[]> {
-  const found = await new AxeBuilder({ page })
-    .options({ rules: { 'color-contrast-enhanced': { enabled: true } } })
-    .analyze();
-  return found.violations.map((fault) => `${fault.id}: ${fault.nodes.map((node) => node.target.join(' ')).join(', ')}`);
-}
-
 for (const theme of THEMES) {
   test(`axe finds nothing on any screen, theme ${theme}`, async ({ page }) => {
     test.setTimeout(120_000);
     await goTo(page, '');
-    expect(await faults(page), 'start, nobody chosen').toEqual([]);
+    expect(await faults(page, theme), 'start, nobody chosen').toEqual([]);
     await page.getByRole('radio', { name: theme }).check();
     await page.getByRole('button', { name: 'Fish' }).click();
     for (const place of PLACES) {
       await goTo(page, place);
-      expect(await faults(page), place).toEqual([]);
+      expect(await faults(page, theme), place).toEqual([]);
     }
     await goTo(page, 'brief/first-rods');
     await page.getByRole('button', { name: 'Go to the hole' }).click();
-    expect(await faults(page), 'briefing, cautions missing').toEqual([]);
+    expect(await faults(page, theme), 'briefing, cautions missing').toEqual([]);
     await lookBack(page);
-    expect(await faults(page), 'debrief, asking').toEqual([]);
+    expect(await faults(page, theme), 'debrief, asking').toEqual([]);
     await answerAll(page);
-    expect(await faults(page), 'debrief, points').toEqual([]);
+    expect(await faults(page, theme), 'debrief, points').toEqual([]);
     for (const step of ['The ground', 'The whole run']) {
       await page.getByRole('button', { name: `Next: ${step}` }).click();
       await expect(page.getByText('Loading…')).toHaveCount(0);
-      expect(await faults(page), `debrief, ${step}`).toEqual([]);
+      expect(await faults(page, theme), `debrief, ${step}`).toEqual([]);
     }
     await page.keyboard.press('?');
     await expect(page.getByRole('dialog')).toBeVisible();
-    expect(await faults(page), 'help dialog').toEqual([]);
+    expect(await faults(page, theme), 'help dialog').toEqual([]);
     await page.keyboard.press('Escape');
     await goTo(page, 'runs');
     await page.getByRole('button', { name: /^Rename/ }).click();
@@ -47,7 +38,7 @@ for (const theme of THEMES) {
       .or(page.getByText('Or paste the text of a run'))
       .first()
       .click();
-    expect(await faults(page), 'runs, open').toEqual([]);
+    expect(await faults(page, theme), 'runs, open').toEqual([]);
   });
 }
 

@@ -1,8 +1,8 @@
 // A practice: made to order in the briefing, kept without points, looked back on without points.
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { lessonOf, playCrew, practiceFor, readRunFile, replayFile, writeRunFile } from '../../lessons';
 import { chooseFish, expect, goTo, pasteRun, savedText, test } from './app';
+import { faults } from './axe';
 import { atWork, button } from './work';
 
 let finished: string | null = null;
@@ -82,13 +82,6 @@ test('a finished practice is looked back on without points and leaves no standin
   await goTo(page, '');
   await expect(page.getByText('not tried yet')).toBeVisible();
 });
-
-async function faults(page: Page): Promise<string[]> {
-  const found = await new AxeBuilder({ page })
-    .options({ rules: { 'color-contrast-enhanced': { enabled: true } } })
-    .analyze();
-  return found.violations.map((fault) => `${fault.id}: ${fault.nodes.map((node) => node.target.join(' ')).join(', ')}`);
-}
 
 test('axe finds nothing in the debrief of a practice, and nothing is wider than a small phone', async ({ page }) => {
   await page.setViewportSize({ width: 320, height: 640 });

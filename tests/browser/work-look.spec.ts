@@ -1,17 +1,8 @@
 // How the work screen holds up: axe in every theme, little room, large text, long words, either hand.
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect, test } from './app';
+import { faults, THEMES } from './axe';
 import { button, toTheHole } from './work';
-
-const THEMES = ['Paper', 'Night', 'Sun or projector'] as const;
-
-async function faults(page: Page): Promise<string[]> {
-  const found = await new AxeBuilder({ page })
-    .options({ rules: { 'color-contrast-enhanced': { enabled: true } } })
-    .analyze();
-  return found.violations.map((fault) => `${fault.id}: ${fault.nodes.map((node) => node.target.join(' ')).join(', ')}`);
-}
 
 for (const theme of THEMES) {
   test(`axe finds nothing at the hole, theme ${theme}`, async ({ page, browserName }) => {
@@ -22,26 +13,26 @@ for (const theme of THEMES) {
     test.setTimeout(180_000);
     await page.setViewportSize({ width: 1280, height: 800 });
     await toTheHole(page, { setting: theme });
-    expect(await faults(page), 'all hands').toEqual([]);
+    expect(await faults(page, theme), 'all hands').toEqual([]);
     await page.getByRole('button', { name: /^Returns/ }).click();
     await button(page, 'Prime').click();
     await button(page, '60 times true speed').click();
     await expect(page.getByText(/^Priming/)).toHaveCount(0);
-    expect(await faults(page), 'under way, a sense told').toEqual([]);
+    expect(await faults(page, theme), 'under way, a sense told').toEqual([]);
     for (const tab of ['Notebook', 'What happened', 'Looking back']) {
       await page.getByRole('tab', { name: tab }).click();
-      expect(await faults(page), tab).toEqual([]);
+      expect(await faults(page, theme), tab).toEqual([]);
     }
     for (const key of ['w', 'm', 'l', 'h', '0', 'e']) {
       await page.keyboard.press(key);
       await expect(page.getByRole('dialog')).toBeVisible();
-      expect(await faults(page), `question of ${key}`).toEqual([]);
+      expect(await faults(page, theme), `question of ${key}`).toEqual([]);
       await page.keyboard.press('Escape');
     }
     await page.setViewportSize({ width: 390, height: 844 });
     for (const tab of ['Stem', 'Tray', 'Book']) {
       await page.getByRole('tab', { name: tab }).click();
-      expect(await faults(page), `phone, ${tab}`).toEqual([]);
+      expect(await faults(page, theme), `phone, ${tab}`).toEqual([]);
     }
   });
 }
