@@ -1,7 +1,7 @@
 // A rig for the well: a hole that is drilled and run clean, a plan that fits it, a driver down to the set casing.
 import { does, rigScenario, steps, until, type RigOptions } from './rig';
 import { openLedger } from '../sim/run/ledger';
-import { act, CASINGS, createRun, DEFAULT_KIT, SOAKED, type Run, type Scenario, type WellPlan } from '../sim';
+import { act, CASINGS, createRun, DEFAULT_KIT, SOAKED, WELL_PUMP_NAMES, type Run, type Scenario, type WellPlan } from '../sim';
 
 /** Soaked powder in the fluid, g/L: a working fluid. */
 const DOSE_gL = 1.3;
@@ -12,7 +12,7 @@ export const FULL_KIT: NonNullable<Scenario['well']> = {
   cloths: ['fine', 'medium', 'coarse'],
   packs: ['pack04', 'pack07', 'pack1', 'pack2', 'pack4'],
   seals: ['bentoniteGranules', 'bentonitePellets', 'cement', 'clay', 'cuttings'],
-  lifts: ['rope', 'direct', 'deepwell', 'suction'] as never,
+  lifts: WELL_PUMP_NAMES,
   bits_mm: [100, 125, 150],
   pumps: [],
   people: 100,
