@@ -4,7 +4,6 @@ import {
   createRun,
   DEFAULT_KIT,
   step,
-  WELL_PUMP_NAMES,
   type GroundRecipe,
   type Run,
   type WellPlan,
