@@ -119,6 +119,7 @@ function drawSteps(u: uPlot, look: PanelLook, test: TestReading, scale: TimeScal
   ctx.strokeStyle = look.muted;
   ctx.font = `${look.text_px * devicePixelRatio}px ${look.font}`;
   ctx.textBaseline = 'bottom';
+  ctx.textAlign = 'left';
   let right = -Infinity;
   for (const { time_min, rate_Lmin } of testCurve(test, scale).steps) {
     const x = scale === 'log' && time_min <= 0 ? bbox.left : Math.round(u.valToPos(time_min, 'x', true)) + 0.5;

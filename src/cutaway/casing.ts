@@ -25,7 +25,7 @@ export function createCasing(): Part {
     const top = pipeTop_px(place, casing);
     const bottom = yOf(place, casing.shoe_m);
     // Where it is empty one looks at the pipe's own back.
-    water.rect(place.hole_x - inner, top, inner * 2, bottom - top).fill(blend(look.casing, look.ink, 0.3));
+    water.rect(place.hole_x - inner, top, inner * 2, bottom - top).fill(blend(look.casing, look.ink, 0.12));
     if (casing.level_m === null) return;
     const y = Math.max(top, Math.min(bottom, yOf(place, casing.level_m)));
     const colour = fluidColour(look, view.well?.drawnFines_frac ?? 0, 0, view.returns.colour);
@@ -122,8 +122,9 @@ export function createCasing(): Part {
     layer,
     draw(view, scene) {
       const casing = view.well?.casing ?? null;
-      layer.visible = casing !== null;
-      if (!casing) return;
+      // While rods hang in the hole the joined pipe lies beside it.
+      layer.visible = casing !== null && (view.stem.out || casing.shoe_m > 0);
+      if (!casing || !layer.visible) return;
       const level = casing.level_m === null ? -1 : Math.round(casing.level_m * 200);
       const colour = Math.round((view.well?.drawnFines_frac ?? 0) * 1e5);
       const place_m = Math.round(casing.shoe_m * 500) + Math.round(casing.top_m * 500) * 1e6;
@@ -135,7 +136,7 @@ export function createCasing(): Part {
     },
     thingAt(view, { place }, x, y) {
       const casing = view.well?.casing;
-      if (!casing) return null;
+      if (!casing || !layer.visible) return null;
       const { out, inner } = pipeHalf_px(place, casing);
       const off = Math.abs(x - place.hole_x);
       if (off > out + 5 || y < pipeTop_px(place, casing) || y > yOf(place, casing.shoe_m) + 3) return null;

@@ -32,8 +32,9 @@ const LOOKS: Readonly<Record<ShownCasing['look'], string>> = {
 
 const Lmin = (flow_m3s: number): number => Math.abs(flow_m3s) * 60000;
 
-function tellCasing({ casing }: ShownWell): Description | null {
+function tellCasing({ casing }: ShownWell, stemOut: boolean): Description | null {
   if (!casing) return null;
+  if (!stemOut) return { thing: 'casing', key: key('casingReady') };
   if (casing.snapped_m !== null)
     return { thing: 'casing', key: key('casingSnapped'), data: { depth: round(casing.snapped_m, 0.1) } };
   return { thing: 'casing', key: key(LOOKS[casing.look]), data: { depth: round(casing.shoe_m, 0.05) } };
@@ -84,11 +85,11 @@ function tellWater({ casing }: ShownWell): Description | null {
 }
 
 /** What one thing of the well is doing; null where there is none. */
-export function describeWell({ well }: CutawayView, thing: WellThing): Description | null {
+export function describeWell({ well, stem }: CutawayView, thing: WellThing): Description | null {
   if (!well) return null;
   switch (thing) {
     case 'casing':
-      return tellCasing(well);
+      return tellCasing(well, stem.out);
     case 'screen':
       return tellScreen(well);
     case 'casingWater':

@@ -3,6 +3,7 @@
 import { Container, Graphics } from 'pixi.js';
 import { createMemory, type Part, type Scene } from './part';
 import type { CutawayView, ShownWell } from './shown';
+import { pitShape } from './pitShape';
 import { pipeHalf_px } from './wellShape';
 
 type Head = NonNullable<ShownWell['head']>;
@@ -18,7 +19,7 @@ export function createHeadWorks(): Part {
   const slabHalf = (head: Head, { place }: Scene): number =>
     Math.min(head.apron_m * place.bank_pxm, place.axis_x - place.hole_x - place.text_px);
 
-  function drawSlab(head: Head, scene: Scene): void {
+  function drawSlab(view: CutawayView, head: Head, scene: Scene): void {
     const { place, look } = scene;
     const half = slabHalf(head, scene);
     const high = Math.max(5, SLAB_m * place.bank_pxm);
@@ -34,7 +35,10 @@ export function createHeadWorks(): Part {
       pen.fill(look.apron).stroke({ color: look.ink, width: 1.2 });
     }
     if (head.drain_m > 0) {
-      const end = Math.max(4, place.hole_x - half - head.drain_m * place.bank_pxm);
+      // Drawn as far as it was built, or to the rim of the pit, behind which it goes on.
+      const rim = view.pit.dug ? pitShape(view, place).settling.right + 6 : 4;
+      const built = place.hole_x - half - head.drain_m * place.bank_pxm;
+      const end = Math.min(place.hole_x - half - 14, Math.max(rim, built));
       pen.poly([end, y + 5, end, y, place.hole_x - half, y - 3, place.hole_x - half, y + 5]).fill(look.apron);
       pen
         .moveTo(place.hole_x - half, y - 1)
@@ -102,7 +106,7 @@ export function createHeadWorks(): Part {
       layer.visible = head !== null;
       if (!head || (!memory(head.apron_m, head.drain_m, head.cap ? 1 : 0) && !scene.fresh)) return;
       pen.clear();
-      drawSlab(head, scene);
+      drawSlab(view, head, scene);
       drawPump(view, head, scene);
     },
     thingAt(view, scene, x, y) {

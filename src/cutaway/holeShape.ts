@@ -33,6 +33,12 @@ export function cornersInto(out: number[], hole: ShownHole, top_m: number, botto
   return count;
 }
 
+/** A wide place in the wall is drawn no wider than to the ruler's figures. */
+export function halfWall_px(place: Place, radius_m: number): number {
+  const half = halfOf(place, radius_m);
+  return place.zoom > 1 ? half : Math.min(half, place.axis_x - 2.2 * place.text_px - place.hole_x);
+}
+
 const corners: number[] = [];
 
 /** Closed outline of the hole between two depths, pixels rounded down the picture so that slices meet without a seam. */
@@ -41,11 +47,11 @@ export function slicePolygon(hole: ShownHole, place: Place, top_m: number, botto
   const points: number[] = [];
   for (let i = 0; i < count; i++) {
     const depth_m = corners[i];
-    points.push(place.hole_x - halfOf(place, radiusAt(hole, depth_m)), Math.round(yOf(place, depth_m)));
+    points.push(place.hole_x - halfWall_px(place, radiusAt(hole, depth_m)), Math.round(yOf(place, depth_m)));
   }
   for (let i = count - 1; i >= 0; i--) {
     const depth_m = corners[i];
-    points.push(place.hole_x + halfOf(place, radiusAt(hole, depth_m)), Math.round(yOf(place, depth_m)));
+    points.push(place.hole_x + halfWall_px(place, radiusAt(hole, depth_m)), Math.round(yOf(place, depth_m)));
   }
   return points;
 }

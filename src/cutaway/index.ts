@@ -63,6 +63,10 @@ const siteOf = ({ level, holeNumber, pit, kit, stem, well }: CutawayView): strin
     pit.suction.area_m2,
   ].join(' ');
 
+/** What a close look follows: the bit, or, when the rods are out, the lower end of the casing. */
+const watched_m = ({ stem, well }: CutawayView, bit_m: number): number =>
+  stem.out ? (well?.casing?.shoe_m ?? 0) : bit_m;
+
 export async function mountCutaway(host: HTMLElement, options: CutawayOptions): Promise<Cutaway> {
   const canvas = document.createElement('canvas');
   canvas.setAttribute('aria-hidden', 'true');
@@ -125,7 +129,7 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
     }
     const panY_px = camera.panY_px;
     const panX_px = camera.panX_px;
-    followBit(camera, page, ready.bit_m);
+    followBit(camera, page, watched_m(now, ready.bit_m));
     if (camera.panX_px !== panX_px || camera.panY_px !== panY_px) stale = true;
     if (stale) {
       ready.place = placeOf(page, camera);

@@ -32,20 +32,15 @@ export function createSounded(): Part {
               pen.moveTo(place.hole_x + side * (out + 2), row).lineTo(place.hole_x + side * (half - 2), row - 3);
           pen.stroke({ color: look.rule, width: 1.2 });
         }
-        const x = place.hole_x + half + 4;
-        pen
-          .moveTo(place.hole_x + out, y)
-          .lineTo(x + 8, y)
-          .stroke({ color: look.accent, width: 2 });
-        dashedLine(pen, place.hole_x + (out + half) / 2, place.ground_y, place.hole_x + (out + half) / 2, y - 5, 3, 4);
+        const x = place.hole_x - half - 4;
+        const line_x = place.hole_x - (out + half) / 2;
+        pen.moveTo(place.hole_x - out, y).lineTo(x - 8, y);
+        pen.stroke({ color: look.accent, width: 2 });
+        dashedLine(pen, line_x, place.ground_y, line_x, y - 5, 3, 4);
         pen.stroke({ color: look.accent, width: 1.2 });
         const words = say(place.compact ? 'cutaway.soundedShort' : 'cutaway.sounded', { top: top_m });
-        const room_px = place.axis_x - x - 12 - place.text_px * (place.compact ? 2 : 3);
-        labels.put('words', words, x + 10, y, {
-          tone: 'accent',
-          halo: view.layers ? look.paper : look.closed,
-          room_px,
-        });
+        const halo = view.layers ? look.paper : look.closed;
+        labels.put('words', words, x - 11, y, { tone: 'accent', ax: 1, halo });
       }
       labels.close();
     },
@@ -54,7 +49,7 @@ export function createSounded(): Part {
       if (top_m === null || !view.well?.casing) return null;
       const half = halfOf(place, view.kit.bit_m / 2);
       const near = Math.abs(y - yOf(place, top_m)) < 5;
-      return near && x > place.hole_x && x < place.hole_x + half + 14 ? 'sounded' : null;
+      return near && x < place.hole_x && x > place.hole_x - half - 14 ? 'sounded' : null;
     },
   };
 }

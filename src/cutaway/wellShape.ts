@@ -1,6 +1,6 @@
 // Where the pieces of the well stand in the picture: half widths of the pipe, and the gap between pipe and wall.
 
-import { radiusAt } from './holeShape';
+import { halfWall_px, radiusAt } from './holeShape';
 import { halfOf, yOf, type Place } from './place';
 import type { CutawayView, ShownAnnulus, ShownCasing } from './shown';
 
@@ -12,7 +12,7 @@ export function pipeHalf_px(place: Place, casing: ShownCasing): { out: number; i
 
 /** Half the drawn width of the hole at a depth: true where it is shown, as wide as the bit where nobody sees it. */
 export function wallHalf_px(view: CutawayView, place: Place, depth_m: number): number {
-  return halfOf(place, view.hole ? radiusAt(view.hole, depth_m) : view.kit.bit_m / 2);
+  return halfWall_px(place, view.hole ? radiusAt(view.hole, depth_m) : view.kit.bit_m / 2);
 }
 
 /** Upper end of the pipe as far as the picture reaches. */

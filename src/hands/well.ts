@@ -185,11 +185,9 @@ export function drillingWellHands(desk: Desk, well: Well): Hand[] {
 export function wellSets(desk: Desk, well: Well, phase: WellPhase): HandSet[] {
   const { rods } = desk.session.senses.stem;
   const pull = asking(desk, 'pullOut', { key: 'work.pullOut.now', data: { n: rods } });
-  const first = [planning(desk, well), ...(phase === 'pulling' ? [pull] : []), ...casingHands(desk, well)];
-  const sets: HandSet[] = [{ group: 'well', hands: first }];
-  if (phase === 'pulling') return sets;
+  if (phase === 'pulling') return [{ group: 'well', hands: [pull, planning(desk, well), joining(desk, well)] }];
   return [
-    ...sets,
+    { group: 'well', hands: [planning(desk, well), ...casingHands(desk, well)] },
     { group: 'annulus', hands: annulusHands(desk, well) },
     { group: 'water', hands: waterHands(desk, well) },
     { group: 'finish', hands: finishHands(desk, well) },

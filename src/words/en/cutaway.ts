@@ -80,6 +80,7 @@ export const cutaway = {
   'cutaway.tell.nominal': 'The hole: {depth:fixed2} m by the rods. Nobody can see into it.',
   'cutaway.sounded': 'sounded {top:fixed2} m',
   'cutaway.soundedShort': '{top:fixed2} m',
+  'cutaway.tell.casingReady': 'Casing: joined, it lies ready beside the hole.',
   'cutaway.tell.casingAir': 'Casing: joined, it hangs over the mouth.',
   'cutaway.tell.casingFree': 'Casing: it hangs free, shoe at {depth:fixed2} m.',
   'cutaway.tell.casingHung': 'Casing: held at {depth:fixed2} m, it goes no deeper.',

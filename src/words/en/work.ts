@@ -16,6 +16,7 @@ export const work = {
   'work.cutaway.closer': 'Closer',
   'work.cutaway.farther': 'Farther',
   'work.cutaway.follow': 'Follow the bit',
+  'work.cutaway.followCasing': 'Follow the casing',
   'work.cutaway.tools': 'Zoom and follow',
   'work.gauges': 'Gauges for learning',
   'work.gauge.flow': 'Flow {flow_Lmin:fixed0} L/min',

@@ -2,7 +2,7 @@
 
 export const workWell = {
   'work.group.well': 'Well',
-  'work.group.annulus': 'Annulus',
+  'work.group.annulus': 'Fill',
   'work.group.water': 'Water',
   'work.group.finish': 'Finish',
 
@@ -116,6 +116,7 @@ export const workWell = {
   'work.yieldTest': 'Yield test',
   'work.yieldTest.none': 'not tested yet',
   'work.yieldTest.done': 'tested once',
+  'work.close': 'Close',
   'work.testPlot': 'Test plot',
   'work.testPlot.now': { one: '{n} reading', other: '{n} readings' },
   'work.ask.yieldTest.heading': 'Test the yield',
