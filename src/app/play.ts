@@ -13,6 +13,7 @@ import { Session } from './session.svelte';
 addMessages(laterMessages);
 
 export { checkFile, openText, type Opened } from './openFile';
+export { verdictOf } from '$sim';
 export { grade, isScored, outcomeOf, recordOf, writeRecordCsv, writeRecordJson, type Grade } from '$lessons';
 
 /** Begins a run of a lesson on the ground of a seed; the cautions read before enter its log. */

@@ -17,6 +17,11 @@ export interface SectionPlan {
   ownWords_x: number;
   trueWords_x: number;
   step_m: number;
+  /** Left edge and width of the well as built; no width where there is none. */
+  well_x: number;
+  well_px: number;
+  /** Where the words of the true ground must end. */
+  trueWordsEnd_x: number;
 }
 
 const HEAD_em = 2.2;
@@ -27,8 +32,14 @@ const STEPS_m = [0.5, 1, 2, 5, 10];
 
 export const headOf_px = (em: number): number => em * HEAD_em;
 
-/** Lays the section out for a width; both: the true ground stands beside the own log. */
-export function planSection(width_px: number, em: number, depth_m: number, both: boolean): SectionPlan {
+/** Lays the section out for a width; both: the true ground stands beside the own log; withWell: the well at the right edge. */
+export function planSection(
+  width_px: number,
+  em: number,
+  depth_m: number,
+  both: boolean,
+  withWell = false,
+): SectionPlan {
   const depth_pxm = Math.max(LEAST_pxm, Math.min(MOST_pxm, (34 * em) / Math.max(1, depth_m)));
   const height_px = Math.ceil(headOf_px(em) + depth_m * depth_pxm + FOOT_em * em);
   const step_m = STEPS_m.find((step) => step * depth_pxm >= 2.2 * em) ?? 20;
@@ -47,9 +58,14 @@ export function planSection(width_px: number, em: number, depth_m: number, both:
       ownWords_x: own_x + column_px + gap,
       trueWords_x: 0,
       step_m,
+      well_x: width_px,
+      well_px: 0,
+      trueWordsEnd_x: width_px,
     };
   }
-  const middle = width_px / 2;
+  const well_px = withWell ? Math.max(3.2 * em, Math.min(6 * em, width_px * 0.12)) : 0;
+  const well_x = width_px - well_px - (withWell ? 2 : 0);
+  const middle = (withWell ? well_x - 0.8 * em : width_px) / 2;
   const column_px = Math.max(2.8 * em, Math.min(8 * em, width_px * 0.15));
   const rulerHalf = 1.5 * em;
   const own_x = middle - rulerHalf - column_px;
@@ -64,6 +80,9 @@ export function planSection(width_px: number, em: number, depth_m: number, both:
     ownWords_x: own_x - gap,
     trueWords_x: true_x + column_px + gap,
     step_m,
+    well_x,
+    well_px,
+    trueWordsEnd_x: withWell ? well_x - gap : width_px,
   };
 }
 

@@ -4,6 +4,7 @@ import { debrief } from './en/debrief';
 import { events } from './en/events';
 import { record } from './en/record';
 import { site } from './en/site';
+import { wellVerdict } from './en/wellVerdict';
 import { work } from './en/work';
 
-export const laterMessages = { ...debrief, ...events, ...record, ...work, ...cutaway, ...site };
+export const laterMessages = { ...debrief, ...events, ...record, ...wellVerdict, ...work, ...cutaway, ...site };

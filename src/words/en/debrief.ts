@@ -62,7 +62,15 @@ export const debrief = {
   'end.trouble.more': { one: 'and {n} more time', other: 'and {n} more times' },
 
   'ground.lead': 'This is what the bit went through, beside what you logged.',
+  'ground.leadWell': 'This is the true ground beside your log, and your well as it stands.',
   'ground.lookBack': 'What surprised you? Keep it in mind for the next hole.',
+
+  'built.head': 'Well',
+  'built.title': 'What stands round the casing',
+  'built.item': '{from_m:1} to {to_m:1} m: {what:word}',
+  'built.ground': 'ground that fell in',
+  'built.void': 'a void',
+  'built.bare': 'Nothing was put round it.',
 
   'wall.title': 'The wall of the hole',
   'wall.stood': 'It stood. Nothing to speak of fell in.',

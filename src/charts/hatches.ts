@@ -1,15 +1,13 @@
 // How what stands round a casing is drawn: our own hatches, told apart in grey as well, of the same marks as the patterns of the ground.
-import type { Tile } from '../charts/patterns';
+import type { Tile } from './patterns';
 
 export interface Hatch {
   readonly tile: Tile;
-  readonly fill: string;
+  /** On a grey ground. */
+  readonly grey?: boolean;
 }
 
-const PAPER = '#ffffff';
-const GREY = '#d4d4d4';
-
-export const HATCHES = {
+export const HATCHES: Readonly<Record<'pack' | 'bentonite' | 'cement' | 'clay' | 'cuttings' | 'ground', Hatch>> = {
   /** Grains of the pack: rings. */
   pack: {
     tile: {
@@ -20,7 +18,6 @@ export const HATCHES = {
         { kind: 'ring', x: 6.8, y: 6.8, rx: 1.6, ry: 1.6, w: 0.8 },
       ],
     },
-    fill: PAPER,
   },
   /** Bentonite: crossed lines. */
   bentonite: {
@@ -32,10 +29,9 @@ export const HATCHES = {
         { kind: 'dash', x1: 7, y1: 0, x2: 0, y2: 7, w: 0.8 },
       ],
     },
-    fill: PAPER,
   },
   /** Cement: one slant, on grey. */
-  cement: { tile: { width: 5, height: 5, marks: [{ kind: 'dash', x1: 0, y1: 5, x2: 5, y2: 0, w: 0.8 }] }, fill: GREY },
+  cement: { tile: { width: 5, height: 5, marks: [{ kind: 'dash', x1: 0, y1: 5, x2: 5, y2: 0, w: 0.8 }] }, grey: true },
   /** Clay: short level strokes. */
   clay: {
     tile: {
@@ -46,7 +42,6 @@ export const HATCHES = {
         { kind: 'dash', x1: 4, y1: 6, x2: 7.4, y2: 6, w: 0.9 },
       ],
     },
-    fill: PAPER,
   },
   /** Cuttings: loose points. */
   cuttings: {
@@ -59,13 +54,25 @@ export const HATCHES = {
         { kind: 'dot', x: 4, y: 8, r: 0.8 },
       ],
     },
-    fill: PAPER,
   },
-} as const satisfies Readonly<Record<string, Hatch>>;
+  /** Ground that caved in: small heaps. */
+  ground: {
+    tile: {
+      width: 10,
+      height: 8,
+      marks: [
+        { kind: 'dash', x1: 1, y1: 3.5, x2: 2.5, y2: 1, w: 0.8 },
+        { kind: 'dash', x1: 2.5, y1: 1, x2: 4, y2: 3.5, w: 0.8 },
+        { kind: 'dash', x1: 6, y1: 7.5, x2: 7.5, y2: 5, w: 0.8 },
+        { kind: 'dash', x1: 7.5, y1: 5, x2: 9, y2: 7.5, w: 0.8 },
+      ],
+    },
+  },
+};
 export type HatchName = keyof typeof HATCHES;
 
-/** The hatch of a fill: by what it is, and a pack by its use. */
-export function hatchOf(use: string, material: string): HatchName {
-  if (material === 'cement' || material === 'clay' || material === 'cuttings') return material;
-  return use === 'pack' || material.startsWith('pack') ? 'pack' : 'bentonite';
+/** The hatch of what was put in: grains of a pack, a seal, cuttings, or ground that came by itself. */
+export function hatchOf(material: string): HatchName {
+  if (material === 'cement' || material === 'clay' || material === 'cuttings' || material === 'ground') return material;
+  return material.startsWith('pack') ? 'pack' : 'bentonite';
 }

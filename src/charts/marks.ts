@@ -1,5 +1,5 @@
 // The pattern of a layer as lines and dots of its own, cut at its edges by a clip: a printer draws them sharp, where it would make a picture of a repeated tile.
-import type { Tile } from '../charts/patterns';
+import type { Tile } from './patterns';
 
 export interface Marks {
   /** Filled shapes, and strokes by their width. */
