@@ -93,6 +93,13 @@ function wait(run: Run, time_s: number, topUp: boolean): void {
   }
 }
 
+/** While the other man is busy, and for so long after, one keeps the hole full. */
+export function keptFull(run: Run, time_s = 0): void {
+  for (let s = 0; s < 20_000 && run.state.tasks.some(({ action }) => action !== 'topUp'); s++) wait(run, 1, true);
+  wait(run, time_s, true);
+  idle(run);
+}
+
 /** Joins all pieces and lets the last joint set, while the other man keeps the hole full, if asked. */
 export function joinAll(run: Run, topUp = true): void {
   while (act(run, 'joinCasing', {}).kind === 'done') wait(run, 302, topUp);

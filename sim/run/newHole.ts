@@ -2,7 +2,7 @@
 
 import { createCompletion } from '../completion/completion';
 import { createParcel } from '../hole/parcel';
-import { SUBSTANCE_COUNT } from '../fluid/substances';
+import { CHLORINE, SUBSTANCE_COUNT } from '../fluid/substances';
 import { CLASS_COUNT } from '../materials/sizes';
 import { countOut } from './boundary';
 import { kitInForce } from './gear';
@@ -13,9 +13,9 @@ import type { Gear } from './state';
 import { tell } from './tell';
 import { createWork } from './work';
 
-/** All that stands in hole and stem leaves the circuit: it stays in the ground with the backfill. */
+/** All that stands in hole, stem and well leaves the circuit: it stays in the ground with the backfill. */
 function leaveBehind(run: Run): void {
-  const { hole, fill, boundary } = run.state;
+  const { hole, fill, boundary, well } = run.state;
   const left = createParcel();
   left.water_m3 = hole.water_m3;
   for (let i = 0; i < fill.cells; i++) left.water_m3 += fill.water_m3[i];
@@ -27,6 +27,10 @@ function leaveBehind(run: Run): void {
   for (let s = 0; s < SUBSTANCE_COUNT; s++) {
     for (let i = 0; i < hole.cells; i++) left.dissolved_kg[s] += hole.dissolved_kg[s * hole.cells + i];
     for (let i = 0; i < fill.cells; i++) left.dissolved_kg[s] += fill.dissolved_kg[s * fill.cells + i];
+  }
+  if (well) {
+    left.water_m3 += well.water_m3;
+    left.dissolved_kg[CHLORINE] += well.chlorine_kg;
   }
   countOut(boundary, left);
 }

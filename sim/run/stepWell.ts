@@ -18,7 +18,8 @@ export function stepWell(run: Run): void {
   workTasks(run);
   tendAnnulus(run);
   tendWell(run);
-  state.signs.level_m = state.well!.level_m;
+  // A hole given up for the next one leaves none.
+  if (state.well) state.signs.level_m = state.well.level_m;
   wander(state.noise, run.streams.senses, state.tick);
   watchStocks(run);
   watchWait(run);

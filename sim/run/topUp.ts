@@ -16,11 +16,12 @@ export function dip(run: Run, volume_m3: number): void {
   dipFrom(run.state.pit.suction, volume_m3, run.work.poured);
 }
 
-/** The same into the casing of a well: what comes in there is its own water from then on. */
+/** The same into the casing of a well, up to the brim: what comes in there is its own water from then on. */
 export function dipIntoWell(run: Run, volume_m3: number): void {
   const { poured } = run.work;
+  const { level_m, section_m2 } = run.state.well!;
   emptyParcel(poured);
-  dipFrom(run.state.pit.suction, volume_m3, poured);
+  dipFrom(run.state.pit.suction, Math.min(volume_m3, Math.max(0, level_m) * section_m2), poured);
   countOut(run.state.boundary, poured);
   draw(run, -parcelVolume_m3(poured) / TICK_s, QUIET);
   emptyParcel(poured);
