@@ -2,7 +2,7 @@
 
 import { ACTION_SPECS } from './actions';
 import { malformedIn, type Malformed, type Payload } from './check';
-import { casingInHole } from './casing';
+import { casingInHole } from './casingPlace';
 import { handsFree } from './hands';
 import { darkAt } from './daylight';
 import { deedOf } from './deeds/all';

@@ -2,21 +2,20 @@
 
 import { boreArea_m2, hanging_N, wholeArea_m2 } from '../completion/buoyancy';
 import type { CasingState } from '../completion/casing';
-import type { CompletionState } from '../completion/completion';
 import { RUNNING_GAP_m } from '../completion/planCheck';
 import { shoe_m, type WellPlan } from '../completion/plan';
 import { openPerMetre_m } from '../completion/slots';
 import { apparentViscosity_Pas } from '../fluid/apparent';
-import { bedTop_m, type StemPlace } from '../hole/hole';
+import { bedTop_m } from '../hole/hole';
 import { parcelVolume_m3 } from '../hole/parcel';
 import { passableTo_m } from '../hole/wall/passage';
 import { CLOTHS } from '../materials/cloths';
 import { CASINGS, type Casing } from '../materials/pipes';
 import { waterViscosity_Pas } from '../materials/water';
 import { GRAVITY_MS2 } from '../numeric/units';
+import { casingPlaceInto } from './casingPlace';
 import type { EventName } from './names';
 import type { Run } from './run';
-import type { RunState } from './state';
 import { tell } from './tell';
 import { dip } from './topUp';
 import { TICK_s } from './work';
@@ -34,15 +33,7 @@ const REFERENCE_C = 20;
 /** Lengths below this are none, m: rounding. */
 const NO_LENGTH_m = 1e-9;
 
-export const casingInHole = ({ completion }: RunState): boolean => completion.casing.shoe_m > 0;
-
 export const pipeOf = (plan: WellPlan): Casing => CASINGS[plan.casing];
-
-export function casingPlaceInto(place: StemPlace, { casing }: CompletionState): StemPlace {
-  place.bit_m = casing.shoe_m;
-  place.rodOutside_m = casing.steel_m;
-  return place;
-}
 
 /** How far down the casing shall go with what is joined: to the planned depth, or until its top stands as high as planned. */
 export const targetShoe_m = (plan: WellPlan, casing: CasingState): number =>

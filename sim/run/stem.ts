@@ -5,7 +5,7 @@ import { passableTo_m } from '../hole/wall/passage';
 import type { Kit } from '../materials/kit';
 import { dragShare } from '../drilling/pull';
 import { hangingWeight_N } from '../drilling/weight';
-import { casingInHole, casingPlaceInto } from './casing';
+import { casingInHole, casingPlaceInto } from './casingPlace';
 import { flowing } from './flowing';
 import type { Run } from './run';
 import type { RunState } from './state';

@@ -12,7 +12,7 @@ import { PACKS, PACK_GRAIN_kgm3, type PackName } from '../../materials/packs';
 import { CEMENT, SEALS, type SealName } from '../../materials/seals';
 import { DURATION_s } from '../../materials/durations';
 import { disturbSeals, standpipe } from '../annulus';
-import { casingInHole } from '../casing';
+import { casingInHole } from '../casingPlace';
 import { closeIn } from '../closeIn';
 import type { Payload } from '../check';
 import { send } from '../modes';
