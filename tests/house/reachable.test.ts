@@ -6,7 +6,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { programOf } from './program';
 import { reachOf } from './reach';
 
-it('the run or the verdict reaches every exported function of the physics', () => {
+it('the run or the verdict reaches every exported function of the physics', { timeout: 120_000 }, () => {
   const reach = reachOf(programOf());
   expect(reach.looked).toBeGreaterThan(50);
   expect(reach.unreached).toEqual([]);
