@@ -15,10 +15,11 @@ import { casingRefusal, isDry, tooDeep } from '../wellReach';
 import { draw, QUIET, refreshWell, standingNow } from '../wellTick';
 import type { Deeds } from './deed';
 
+const LMIN_PER_M3S = 60000;
+
 /** A dipper is read to a centimetre and is off by so much, m. ASSUMED. */
 const DIPPER_m = 0.01;
 const DIPPER_SCATTER_m = 0.004;
-const LMIN_PER_M3S = 60000;
 /** The pump no longer gives what it is worked for below this share. ASSUMED. */
 const RAN_DRY_frac = 0.5;
 /** Readings: every so many seconds up to so long after the start of a step, as in handbooks (from memory): close together first. */
