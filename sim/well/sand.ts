@@ -3,6 +3,7 @@ import { passing_frac, staysLoose_frac } from '../completion/passing';
 import type { Ground } from '../ground/ground';
 import { barrierOf, closesIn } from './cellSkin';
 import { layerOf } from './intake';
+import { HAND_PUMP_M3S } from './need';
 import type { ScreenRing } from './ring';
 import { screenCells, type Standing } from './standing';
 import { mudToCome_frac } from './washing';
@@ -10,7 +11,6 @@ import { mudToCome_frac } from './washing';
 /** Sand that a screen which does not hold its ground goes on giving, g/L: least, and more at the usual rate of a hand pump (50-300 mg/L ASSUMED). */
 const LOOSE_gL = 0.05;
 const LOOSE_MORE_gL = 0.25;
-const USUAL_m3s = 17 / 60000;
 /** The same through the gap of a snapped pipe, and up an open lower end in ground that does not stand. ASSUMED. */
 const SNAPPED_gL = 0.5;
 const OPEN_END_gL = 0.1;
@@ -56,7 +56,7 @@ export function carriedAt(standing: Standing, ring: ScreenRing, ground: Ground, 
     mud += share * mudToCome_frac(ring.mud_frac[i], ring.dose_ratio[i]);
     for (let k = 0; k < CLOUDING_CLASSES; k++) fines += share * layer.fractions[k] * left * left;
   }
-  const rate_ratio = Math.max(0, flow_m3s) / USUAL_m3s;
+  const rate_ratio = Math.max(0, flow_m3s) / HAND_PUMP_M3S;
   let forEver_gL = loose_frac * (LOOSE_gL + LOOSE_MORE_gL * Math.min(1, rate_ratio));
   if (ring.count > 0) {
     const lowest = layerOf(ground, ring, ring.count - 1);
