@@ -21,15 +21,20 @@ export function builtWell(run: Run, verdict: Verdict | null): BuiltWell | null {
   const voids: BuiltFill[] = annulus
     ? voidsOf(annulus, bands).map(([from_m, to_m]) => ({ from_m, to_m, hatch: null, word: 'built.void' }))
     : [];
+  const bottom_m = run.state.hole.depth_m;
+  const within = (fill: BuiltFill): BuiltFill => ({ ...fill, to_m: Math.min(fill.to_m, bottom_m) });
   return {
-    bottom_m: run.state.hole.depth_m,
+    bottom_m,
     top_m: casing.top_m,
     shoe_m: casing.shoe_m,
     pipe_frac: casing.outside_m / run.kit.bit_m,
     cap: casing.cap,
     snapped: casing.snapped_m !== null,
     screen: casing.screen,
-    fills: [...fills, ...voids].sort((a, b) => a.from_m - b.from_m),
+    fills: [...fills, ...voids]
+      .filter(({ from_m }) => from_m < bottom_m)
+      .map(within)
+      .sort((a, b) => a.from_m - b.from_m),
     rest_m: verdict?.static_m ?? null,
     dry_m: verdict?.dryStatic_m ?? null,
   };

@@ -68,6 +68,7 @@ export const debrief = {
   'built.head': 'Well',
   'built.title': 'What stands round the casing',
   'built.item': '{from_m:1} to {to_m:1} m: {what:word}',
+  'built.pack': '{from_m:1} to {to_m:1} m: pack of {what:word}',
   'built.ground': 'ground that fell in',
   'built.void': 'a void',
   'built.bare': 'Nothing was put round it.',
