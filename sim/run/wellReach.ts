@@ -4,7 +4,7 @@ import type { WellPumpName } from '../materials/wellPumps';
 import { WELL_PUMPS } from '../materials/wellPumps';
 import { deepestDraw_m } from '../well/lift';
 import { PUMP_HEIGHT_m } from '../well/yieldVerdict';
-import type { RefusalKey } from './names';
+import type { ActionName, RefusalKey } from './names';
 import type { Run } from './run';
 
 /** A bailer of this length in the casing brings up this share of its bore; a pull takes so long, and so long for each metre. ASSUMED. */
@@ -35,7 +35,16 @@ export function bailing_m3s(run: Run, pulls_min: number): number {
   return (Math.min(pulls_min, most_min) / 60) * BAILER_m * BAILER_ratio * section_m2;
 }
 
-/** A casing stands in the hole: what works on the water needs that. */
+/** Acts that work on the water of the well: one at a time. */
+const ON_THE_WATER: readonly ActionName[] = ['develop', 'breakPolymer', 'yieldTest', 'disinfect'];
+
+/** Somebody is at the water already, or there is no casing in the hole. */
+export function waterRefusal(run: Run): RefusalKey | null {
+  const busy = run.state.tasks.some(({ action }) => ON_THE_WATER.includes(action));
+  return casingRefusal(run) ?? (busy ? 'handsBusy' : null);
+}
+
+/** A casing stands in the hole: what is done to a well needs that. */
 export function casingRefusal({ state, scenario }: Run): RefusalKey | null {
   if (!scenario.well) return 'casingNotIn';
   if (state.well) return null;

@@ -111,6 +111,18 @@ it('without a casing in the hole nothing of this can be done, and there is no ve
     expect(act(run, name, payload)).toEqual({ kind: 'refused', reason: 'casingNotIn' });
 });
 
+it('one act on the water at a time; dipping goes on beside it', () => {
+  const run = well();
+  does(run, 'disinfect', { dose_mgL: 75, contact_s: 3600 });
+  seconds(run, 10);
+  for (const [name, payload] of [
+    ['yieldTest', { lift: 'suction', rate1_Lmin: 15, step_s: 900, recovery_s: 300 }],
+    ['breakPolymer', { dose_mgL: 75, contact_s: 600 }],
+  ] as const)
+    expect(act(run, name, payload)).toMatchObject({ reason: 'handsBusy' });
+  expect(act(run, 'dipWell', {}).kind).toBe('done');
+});
+
 it('hand-over ends the job; head works are built once', () => {
   const run = well();
   does(run, 'headWorks', { apron_m: 1.5, drain_m: 4, cap: true, lift: 'suction' });

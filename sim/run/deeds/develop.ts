@@ -13,7 +13,7 @@ import { send } from '../modes';
 import type { RefusalKey } from '../names';
 import type { Run } from '../run';
 import type { Task } from '../state';
-import { bailing_m3s, casingRefusal, isDry, tooDeep } from '../wellReach';
+import { bailing_m3s, waterRefusal, isDry, tooDeep } from '../wellReach';
 import { draw, refreshWell, standingNow } from '../wellTick';
 import type { Payload } from '../check';
 import type { Deeds } from './deed';
@@ -42,7 +42,7 @@ function paceOf(method: WashMethod, payload: Payload): number {
 const suctionFails = (run: Run): boolean => run.state.well !== null && tooDeep(run, 'suction');
 
 function developRefusal(run: Run, payload: Payload): RefusalKey | null {
-  const without = casingRefusal(run);
+  const without = waterRefusal(run);
   if (without) return without;
   const { state } = run;
   const method = payload.method as WashMethod;
@@ -140,18 +140,19 @@ export const developDeeds: Deeds = {
     },
     during: (run, task) => {
       const { well, tick } = run.state;
+      if (!well) return;
       const method = task.word as WashMethod;
       const moves = work(run, task, method, task.data.pace);
-      well!.washed_s[WASH_METHODS.indexOf(method)] += 1;
+      well.washed_s[WASH_METHODS.indexOf(method)] += 1;
       if (!moves || tick % WASH_s !== 0) return;
-      wash(well!.ring, standingNow(run), method, task.data.pace, WASH_s);
+      wash(well.ring, standingNow(run), method, task.data.pace, WASH_s);
       if (SHAKES.includes(method)) shakeRing(run);
     },
     end: refreshWell,
   },
   breakPolymer: {
     refusal: (run, payload) => {
-      const without = casingRefusal(run);
+      const without = waterRefusal(run);
       if (without) return without;
       if (!(run.state.stocks.chlorine_kg > 0)) return 'noChlorine';
       if (!run.state.well) return null;

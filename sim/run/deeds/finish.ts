@@ -11,7 +11,7 @@ import { closeIn } from '../closeIn';
 import { send } from '../modes';
 import type { Run } from '../run';
 import { tell } from '../tell';
-import { casingRefusal } from '../wellReach';
+import { casingRefusal, waterRefusal } from '../wellReach';
 import { standingNow } from '../wellTick';
 import { dose } from './develop';
 import type { Deeds } from './deed';
@@ -34,7 +34,7 @@ function reached_m3(run: Run): number {
 export const finishDeeds: Deeds = {
   disinfect: {
     refusal: (run, payload) => {
-      const without = casingRefusal(run);
+      const without = waterRefusal(run);
       if (without) return without;
       const { well, stocks } = run.state;
       if (!(stocks.chlorine_kg > 0)) return 'noChlorine';
@@ -56,7 +56,7 @@ export const finishDeeds: Deeds = {
       };
       dose(run, dose_mgL, reached_m3(run));
     },
-    end: (run) => tell(run, 'disinfected', { ct_mgminL: run.state.well!.disinfection?.ct_mgminL ?? 0 }),
+    end: (run) => tell(run, 'disinfected', { ct_mgminL: run.state.well?.disinfection?.ct_mgminL ?? 0 }),
   },
   headWorks: {
     refusal: (run) => casingRefusal(run) ?? (run.state.well?.headWorks ? 'apronDone' : null),
@@ -70,9 +70,11 @@ export const finishDeeds: Deeds = {
       task.data.cap = payload.cap === true ? 1 : 0;
     },
     end: (run, task) => {
+      const { well } = run.state;
+      if (!well) return;
       const { apron_m, drain_m, cap } = task.data;
       const lift = task.word as WellPumpName;
-      run.state.well!.headWorks = { tick: run.state.tick, apron_m, drain_m, cap: cap === 1, lift };
+      well.headWorks = { tick: run.state.tick, apron_m, drain_m, cap: cap === 1, lift };
       tell(run, 'headWorksDone', { apron_m, drain_m, lift });
     },
   },

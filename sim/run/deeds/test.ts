@@ -11,7 +11,7 @@ import { NOISE } from '../noise';
 import type { Run } from '../run';
 import type { Task } from '../state';
 import { tell } from '../tell';
-import { casingRefusal, isDry, tooDeep } from '../wellReach';
+import { casingRefusal, isDry, tooDeep, waterRefusal } from '../wellReach';
 import { draw, QUIET, refreshWell, standingNow } from '../wellTick';
 import type { Deeds } from './deed';
 
@@ -49,7 +49,7 @@ const given_Lmin = (lift: WellPumpName, rate_Lmin: number): number =>
   Math.min(rate_Lmin, WELL_PUMPS[lift].flow_m3s * LMIN_PER_M3S);
 
 function testRefusal(run: Run, payload: Payload): RefusalKey | null {
-  const without = casingRefusal(run);
+  const without = waterRefusal(run);
   if (without) return without;
   const lift = payload.lift as WellPumpName;
   if (!run.scenario.well!.lifts.includes(lift)) return 'notOffered';
@@ -89,8 +89,9 @@ export const testDeeds: Deeds = {
     refusal: casingRefusal,
     begin: closeIn,
     end: (run) => {
+      if (!run.state.well) return;
       const level_m = dipped_m(run);
-      run.state.well!.dip = { level_m, tick: run.state.tick };
+      run.state.well.dip = { level_m, tick: run.state.tick };
       tell(run, 'dipped', { level_m });
     },
   },
@@ -98,14 +99,13 @@ export const testDeeds: Deeds = {
     refusal: testRefusal,
     time_s: (_run, payload) =>
       ratesOf(payload).length * (payload.step_s as number) + (payload.recovery_s as number) + DURATION_s.dipWell,
-    begin: (run, payload, task) => {
+    begin: (run, payload) => {
       closeIn(run);
       send(run, 'testBegins');
       refreshWell(run);
       const { well, tick } = run.state;
       const lift = payload.lift as WellPumpName;
       const static_m = dipped_m(run);
-      if (task) task.data.begins = tick + DURATION_s.dipWell;
       well!.test = {
         lift,
         tick: tick + DURATION_s.dipWell,
@@ -121,10 +121,9 @@ export const testDeeds: Deeds = {
       };
     },
     during: (run, task) => {
-      const { well, tick } = run.state;
-      const test = well!.test!;
-      const time_s = tick - test.tick;
-      if (time_s < 0 || test.refusal) return;
+      const test = run.state.well?.test;
+      const time_s = run.state.tick - (test?.tick ?? 0);
+      if (!test || time_s < 0 || test.refusal) return;
       const pumped_s = test.rates_Lmin.length * test.step_s;
       if (time_s < pumped_s) pumpOn(run, task, test, time_s);
       else if (time_s === pumped_s) {
@@ -134,7 +133,8 @@ export const testDeeds: Deeds = {
       } else if (isReading(time_s - pumped_s)) test.rows.push({ time_s, rate_Lmin: 0, level_m: dipped_m(run) });
     },
     end: (run) => {
-      const test = run.state.well!.test!;
+      const test = run.state.well?.test;
+      if (!test) return;
       const pumped_s = test.rates_Lmin.length * test.step_s;
       if (test.refusal === null && test.recovery_s > 0) {
         test.recovered_m = dipped_m(run);
