@@ -1,7 +1,20 @@
 // A rig for the well: a hole that is drilled and run clean, a plan that fits it, a driver down to the set casing.
 import { does, rigScenario, steps, until, type RigOptions } from './rig';
 import { openLedger } from '../sim/run/ledger';
-import { act, CASINGS, createRun, DEFAULT_KIT, SOAKED, WELL_PUMP_NAMES, type Run, type Scenario, type WellPlan } from '../sim';
+import {
+  act,
+  CASINGS,
+  createRun,
+  DEFAULT_KIT,
+  restoreRun,
+  snapshotOf,
+  SOAKED,
+  type Snapshot,
+  WELL_PUMP_NAMES,
+  type Run,
+  type Scenario,
+  type WellPlan,
+} from '../sim';
 
 /** Soaked powder in the fluid, g/L: a working fluid. */
 const DOSE_gL = 1.3;
@@ -105,4 +118,22 @@ export function joinAll(run: Run, topUp = true): void {
   while (act(run, 'joinCasing', {}).kind === 'done') wait(run, 302, topUp);
   wait(run, CASINGS[run.state.completion.plan!.casing].jointSets_s, topUp);
   idle(run);
+}
+
+const frozen = new Map<string, { scenario: Scenario; snapshot: Snapshot }>();
+
+/** A casing landed in 9 m of hole that was kept full; each plan is played once and brought back for every further test. */
+export function landed(change: Partial<WellPlan> = {}, options: RigOptions = {}): Run {
+  const name = JSON.stringify([change, options]);
+  if (!frozen.has(name)) {
+    const run = drilledOut(9, change, options);
+    joinAll(run);
+    pulledOut(run);
+    does(run, 'runCasing', { fill: true, speed_ms: 0.1 });
+    idle(run);
+    if (run.state.completion.casing.look !== 'landed') throw new Error('The casing has not landed.');
+    frozen.set(name, { scenario: run.scenario, snapshot: snapshotOf(run) });
+  }
+  const { scenario, snapshot } = frozen.get(name)!;
+  return restoreRun(scenario, snapshot);
 }

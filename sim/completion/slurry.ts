@@ -36,12 +36,16 @@ export function entryDepth_m(pack: Pack, pressure_Pa: number): number {
 
 const packs = FILL_NAMES.map((name) => (name in PACKS ? PACKS[name as keyof typeof PACKS] : null));
 
+/** Less than this share of a cell is no pack: the last grains that came down late. ASSUMED. */
+const TRACE_frac = 0.05;
+
 /** The fill that is most of cell i among the packs, or -1. */
-function packIn(annulus: AnnulusState, i: number): number {
+function packIn(annulus: AnnulusState, i: number, pipe: Standpipe): number {
+  const least_m3 = TRACE_frac * cellRoom_m3(annulus, i, pipe);
   let most = -1;
   for (let f = 0; f < packs.length; f++) {
     const here_m3 = annulus.fill_m3[f * annulus.cells + i];
-    if (packs[f] && here_m3 > 0 && (most < 0 || here_m3 > annulus.fill_m3[most * annulus.cells + i])) most = f;
+    if (packs[f] && here_m3 > least_m3 && (most < 0 || here_m3 > annulus.fill_m3[most * annulus.cells + i])) most = f;
   }
   return most;
 }
@@ -74,8 +78,8 @@ export function enterPack(annulus: AnnulusState, f: number, slurry_kgm3: number,
   if (lowest < 0) return;
   let way_m = 0;
   // The cell that holds the foot of the slurry may hold the head of the pack as well.
-  for (let i = packIn(annulus, lowest) >= 0 ? lowest : lowest + 1; i < used; i++) {
-    const p = packIn(annulus, i);
+  for (let i = packIn(annulus, lowest, pipe) >= 0 ? lowest : lowest + 1; i < used; i++) {
+    const p = packIn(annulus, i, pipe);
     if (p < 0) return;
     const pack = packs[p]!;
     const deep_m = entryDepth_m(pack, (slurry_kgm3 - annulus.density_kgm3) * GRAVITY_MS2 * height_m);

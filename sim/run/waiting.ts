@@ -20,7 +20,9 @@ export function watchWait(run: Run): void {
   const { wait, recent, tick, tasks, completion } = run.state;
   if (!wait) return;
   // The tick has not been counted on yet: what happened in this second ends the wait with it.
-  const news = recent.some((event) => event.tick === tick && !SMALL.includes(event.name));
+  // Whoever waits for something else lets the water come to rest.
+  const passed = wait.until === 'recovered' ? '' : 'recovered';
+  const news = recent.some(({ tick: at, name }) => at === tick && name !== passed && !SMALL.includes(name));
   const done =
     (wait.until === 'taskDone' && tasks.length === 0) || (wait.until === 'recovered' && run.state.well?.still === true);
   if (wait.until === 'morning' && morningNext(run.scenario, tick)) run.state.wait = null;

@@ -10,32 +10,12 @@ import {
   type FillName,
   type Payload,
   type Run,
-  type Snapshot,
-  type WellPlan,
 } from '../../sim';
 import { cellRoom_m3, standing_m3 } from '../../sim/completion/annulus';
 import { standpipe } from '../../sim/run/annulus';
 import { does, steps } from '../rig';
-import { drilledOut, idle, joinAll, keptFull, pulledOut } from '../wellRig';
+import { drilledOut, idle, joinAll, keptFull, landed, pulledOut } from '../wellRig';
 import { expectBalanced, told } from './site';
-
-const frozen = new Map<string, { scenario: Run['scenario']; snapshot: Snapshot }>();
-
-/** A casing landed in 9 m of hole, kept full; played once for each plan. */
-function landed(change: Partial<WellPlan> = {}): Run {
-  const name = JSON.stringify(change);
-  if (!frozen.has(name)) {
-    const run = drilledOut(9, change);
-    joinAll(run);
-    pulledOut(run);
-    does(run, 'runCasing', { fill: true, speed_ms: 0.1 });
-    idle(run);
-    expect(run.state.completion.casing.look).toBe('landed');
-    frozen.set(name, { scenario: run.scenario, snapshot: snapshotOf(run) });
-  }
-  const { scenario, snapshot } = frozen.get(name)!;
-  return restoreRun(scenario, snapshot);
-}
 
 const annulus = (run: Run) => run.state.completion.annulus!;
 
