@@ -49,7 +49,10 @@ export function createCasing(): Part {
     pipe.clear();
     for (const side of [-1, 1]) {
       const x = side < 0 ? place.hole_x - out : place.hole_x + inner;
-      pipe.rect(x, top, out - inner, bottom - top).fill(look.casing);
+      pipe.rect(x, top, out - inner, bottom - top);
+    }
+    pipe.fill(look.casing);
+    for (const side of [-1, 1]) {
       for (const edge of [inner, out]) {
         pipe.moveTo(place.hole_x + side * edge, top).lineTo(place.hole_x + side * edge, bottom);
       }

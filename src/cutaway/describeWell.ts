@@ -61,7 +61,7 @@ function tellFill(well: ShownWell, thing: 'pack' | 'seal' | 'cavedIn'): Descript
   if (!annulus) return null;
   const wanted = bandsOf(annulus).filter(({ fill }) => {
     if (annulus.grain_m[fill]! > 0) return thing === 'pack';
-    return (annulus.fills[fill] === 'ground') === (thing === 'cavedIn');
+    return thing === (annulus.fills[fill] === 'ground' ? 'cavedIn' : 'seal');
   });
   const span = spanOf(wanted);
   if (!span) return null;

@@ -39,6 +39,7 @@ export function createGrainKey(): Part {
       const room_px = place.hole_x - halfOf(place, view.kit.bit_m / 2) * 2.3 - 60;
       layer.visible =
         view.hole !== null &&
+        !view.well?.annulus &&
         !view.layers &&
         !place.compact &&
         place.zoom === 1 &&

@@ -123,10 +123,10 @@ function drawNotes(view: CutawayView, scene: Scene, plate: Graphics): void {
   const bank = place.bank_pxm / place.depth_pxm;
   if (place.compact) {
     notes.push(t('cutaway.wideningShort', { n: place.widening }));
-    if (view.hole) notes.push(t('cutaway.denserShort', { n: DENSER }));
+    if (view.hole && !view.well?.annulus) notes.push(t('cutaway.denserShort', { n: DENSER }));
   } else {
     notes.push(t('cutaway.widening', { n: place.widening }));
-    if (view.hole) notes.push(t('cutaway.denser', { n: DENSER }));
+    if (view.hole && !view.well?.annulus) notes.push(t('cutaway.denser', { n: DENSER }));
     if (bank > 1.05) notes.push(t('cutaway.bank', { n: bank }));
   }
   if (scene.slower > 1) notes.push(t('cutaway.slower', { n: scene.slower }));

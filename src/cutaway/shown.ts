@@ -150,6 +150,8 @@ export interface ShownCasing {
 export interface ShownAnnulus {
   dz_m: number;
   cells: number;
+  /** Bottom of the hole, m: the last cell may reach below it. */
+  depth_m: number;
   /** Kinds of fill in the order of their rows: packs, seals, ground. */
   fills: readonly string[];
   /** Share of the room of a cell that a fill takes at rest, and on its way down: [fill * stride + cell]. */

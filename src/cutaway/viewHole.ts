@@ -34,7 +34,8 @@ export function fillHole(shown: ShownHole, run: Run): void {
   shown.depth_m = hole.depth_m;
   shown.cells = Math.min(hole.cells, Math.max(1, Math.ceil(hole.depth_m / hole.dz_m - 1e-9)));
   shown.level_m = fluidLevel_m(hole, place);
-  shown.bed_m = bedHeight_m(hole, place);
+  // What lies at the bottom of a set well is told with the rest that stands round the casing.
+  shown.bed_m = annulus ? 0 : bedHeight_m(hole, place);
   for (let i = 0; i < shown.cells; i++) {
     shown.radius_m[i] = annulus ? annulus.radius_m[i]! : hole.radius_m[i];
     shown.cake_m[i] = hole.wall.cake_m[i];

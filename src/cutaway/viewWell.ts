@@ -46,6 +46,7 @@ export function fillWell(shown: ShownWell, run: Run, level: ViewLevel): void {
   shown.casing = casingOf(run, blind);
   if (completion.annulus && !blind) {
     shown.annulus ??= createAnnulus(completion.annulus);
+    shown.annulus.depth_m = run.state.hole.depth_m;
     fillAnnulus(
       shown.annulus,
       completion.annulus,
@@ -106,6 +107,7 @@ function createAnnulus({ cells, dz_m }: AnnulusState): ShownAnnulus {
   return {
     dz_m,
     cells: 0,
+    depth_m: 0,
     fills: FILL_NAMES,
     rest_frac: new Float64Array(FILL_NAMES.length * cells),
     falling_frac: new Float64Array(FILL_NAMES.length * cells),
@@ -116,18 +118,20 @@ function createAnnulus({ cells, dz_m }: AnnulusState): ShownAnnulus {
   };
 }
 
-/** Room of a cell between wall and casing; below the casing's end the whole hole. */
-function room_m3(annulus: AnnulusState, i: number, outside_m: number, shoe_m: number): number {
+/** Room of a cell between wall and casing, down to the bottom of the hole; below the casing's end the whole hole. */
+function room_m3(annulus: AnnulusState, i: number, outside_m: number, shoe_m: number, depth_m: number): number {
   const radius_m = annulus.radius_m[i]!;
-  const cased_frac = Math.max(0, Math.min(1, shoe_m / annulus.dz_m - i));
+  const top_m = i * annulus.dz_m;
+  const height_m = Math.max(0, Math.min(annulus.dz_m, depth_m - top_m));
+  const cased_m = Math.max(0, Math.min(height_m, shoe_m - top_m));
   const steel_m2 = (outside_m * outside_m) / 4;
-  return Math.max(1e-9, Math.PI * annulus.dz_m * (radius_m * radius_m - cased_frac * steel_m2));
+  return Math.max(1e-9, Math.PI * (radius_m * radius_m * height_m - steel_m2 * cased_m));
 }
 
 function fillAnnulus(shown: ShownAnnulus, annulus: AnnulusState, outside_m: number, shoe_m: number): void {
   shown.cells = annulus.used;
   for (let i = 0; i < annulus.used; i++) {
-    const room = room_m3(annulus, i, outside_m, shoe_m);
+    const room = room_m3(annulus, i, outside_m, shoe_m, shown.depth_m);
     shown.bridged[i] = annulus.bridged[i]!;
     shown.clogged_frac[i] = annulus.clogged_frac[i]!;
     for (let f = 0; f < FILL_NAMES.length; f++) {

@@ -57,8 +57,8 @@ export function bandsOf(annulus: ShownAnnulus): Band[] {
     const fill = mostOf(annulus, i);
     if (fill < 0) continue;
     const share = restShare(annulus, i);
-    const from_m = (i + (share >= FULL_frac ? 0 : 1 - share)) * annulus.dz_m;
-    const to_m = (i + 1) * annulus.dz_m;
+    const to_m = Math.min(annulus.depth_m, (i + 1) * annulus.dz_m);
+    const from_m = to_m - (share >= FULL_frac ? 1 : share) * (to_m - i * annulus.dz_m);
     const last = bands.at(-1);
     if (last && last.fill === fill && Math.abs(last.to_m - from_m) < 1e-6) last.to_m = to_m;
     else bands.push({ fill, from_m, to_m });
@@ -74,7 +74,7 @@ export function voidsOf(annulus: ShownAnnulus, bands: readonly Band[] = bandsOf(
     if (gap[1] - gap[0] > 0.02) voids.push(gap);
   }
   const last = bands.at(-1);
-  const bottom_m = annulus.cells * annulus.dz_m;
+  const bottom_m = annulus.depth_m;
   if (last && bottom_m - last.to_m > annulus.dz_m * 0.6) voids.push([last.to_m, bottom_m]);
   return voids;
 }

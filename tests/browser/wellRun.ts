@@ -29,8 +29,6 @@ function go(run: Run, seconds: number): void {
 /** Does an act and lets its time pass; an act that is refused is a fault of the test. */
 export function deed(run: Run, action: ActionName, payload: Payload = {}): void {
   const result = act(run, action, payload);
-  if (process.env['TRACE'])
-    console.log(run.state.tick, action, run.state.tasks.map((t) => t.action + ' ' + t.endTick).join());
   if (result.kind !== 'done') throw new Error(`${action}: ${JSON.stringify(result)} at ${run.state.tick} s`);
   for (let i = 0; i < LONGEST_s && run.state.tasks.length > 0; i++) step(run);
   // What moves by itself afterwards (casing on its way down, fill that sinks) comes to rest.

@@ -7,6 +7,7 @@ import { cutawayView } from '../../../src/cutaway/view';
 import { addMessages } from '../../../src/words';
 import { laterMessages } from '../../../src/words/later';
 import { fixtureView, type FixtureChoice } from './fixture';
+import { withWell, type WellChoice } from './wellFixture';
 
 addMessages(laterMessages);
 
@@ -14,7 +15,8 @@ export async function show(host: HTMLElement, options: CutawayOptions): Promise<
   return mountCutaway(host, options);
 }
 
-export const handMade = (choice: FixtureChoice): CutawayView => fixtureView(choice);
+export const handMade = (choice: FixtureChoice, well?: WellChoice): CutawayView =>
+  well ? withWell(fixtureView(choice), well) : fixtureView(choice);
 
 /** The first-rods lesson played by a crew up to a moment; what it caught is logged as the crew named it. */
 export function playedTo(crewName: string, seed: number, tick: number): Run {
