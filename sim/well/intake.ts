@@ -79,7 +79,9 @@ export function readIntake(
     wayLog,
   );
   const shared = sharedSkin_ratio(T_m2s, skin_ratio, count, wayLog);
-  intake.skin_ratio = bend + (shared * aquifer.T_m2s) / aquifer.screened_m2s;
+  // What hinders costs the more, the less of the aquifer the screen is in, for all the water must pass it; what helps does not help more.
+  const dearer_ratio = shared > 0 ? aquifer.T_m2s / aquifer.screened_m2s : 1;
+  intake.skin_ratio = bend + shared * dearer_ratio;
   intake.wellLoss_s2m5 = slotLoss_s2m5(open_m2);
   return { aquifer, intake, flow_frac };
 }
