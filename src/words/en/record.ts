@@ -62,6 +62,8 @@ export const record = {
   'record.section.noteCodes':
     'Depths to scale, widths not. min: minutes for each rod. ○ sample, by its number. Patterns after FGDC section 37 ({codes}); names after ISO 14688-1.',
   'record.section.notLogged': 'no layer logged',
+  'record.key': 'Patterns for the ground',
+  'record.key.item': '{name}, {symbol}, {code:0}',
   'record.layers': 'Layers',
   'record.layer.item': '{from_m:2} to {to_m:2} m: {words}',
   'record.layer.mixed': '{main:word} with {mixed}',
