@@ -2,7 +2,7 @@
 import { GRAVITY_MS2 } from '../numeric/units';
 import { alongLogY } from '../numeric/curve';
 import { PACKS, type Pack } from '../materials/packs';
-import { cellRoom_m3, type AnnulusState, type Standpipe } from './annulus';
+import { cellRoom_m3, standing_m3, type AnnulusState, type Standpipe } from './annulus';
 import { FILL_NAMES } from './fills';
 
 /** Stress at which neat slurry stops flowing, Pa. ASSUMED: 5 to 40 for fresh neat cement (from memory), the runny end. */
@@ -36,18 +36,18 @@ export function entryDepth_m(pack: Pack, pressure_Pa: number): number {
 
 const packs = FILL_NAMES.map((name) => (name in PACKS ? PACKS[name as keyof typeof PACKS] : null));
 
-/** Less than this share of a cell is no pack: the last grains that came down late. ASSUMED. */
-const TRACE_frac = 0.05;
+/** A pack of which less than this share is pack is not bare: what is mixed with it keeps the slurry out. ASSUMED. */
+const BARE_frac = 0.5;
 
-/** The fill that is most of cell i among the packs, or -1. */
-function packIn(annulus: AnnulusState, i: number, pipe: Standpipe): number {
-  const least_m3 = TRACE_frac * cellRoom_m3(annulus, i, pipe);
-  let most = -1;
-  for (let f = 0; f < packs.length; f++) {
-    const here_m3 = annulus.fill_m3[f * annulus.cells + i];
-    if (packs[f] && here_m3 > least_m3 && (most < 0 || here_m3 > annulus.fill_m3[most * annulus.cells + i])) most = f;
+/** The pack that cell i is filled with, slurry f apart, or -1. */
+function packIn(annulus: AnnulusState, i: number, f: number): number {
+  const { cells, fill_m3 } = annulus;
+  const others_m3 = standing_m3(annulus, i) - fill_m3[f * cells + i];
+  for (let p = 0; p < packs.length; p++) {
+    const here_m3 = fill_m3[p * cells + i];
+    if (packs[p] && here_m3 > 0 && here_m3 >= BARE_frac * others_m3) return p;
   }
-  return most;
+  return -1;
 }
 
 /** Takes so much slurry off the top of its column. Returns what there was, m3. */
@@ -78,8 +78,8 @@ export function enterPack(annulus: AnnulusState, f: number, slurry_kgm3: number,
   if (lowest < 0) return;
   let way_m = 0;
   // The cell that holds the foot of the slurry may hold the head of the pack as well.
-  for (let i = packIn(annulus, lowest, pipe) >= 0 ? lowest : lowest + 1; i < used; i++) {
-    const p = packIn(annulus, i, pipe);
+  for (let i = packIn(annulus, lowest, f) >= 0 ? lowest : lowest + 1; i < used; i++) {
+    const p = packIn(annulus, i, f);
     if (p < 0) return;
     const pack = packs[p]!;
     const deep_m = entryDepth_m(pack, (slurry_kgm3 - annulus.density_kgm3) * GRAVITY_MS2 * height_m);

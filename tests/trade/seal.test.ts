@@ -16,9 +16,10 @@ function cellsOf(run: Run, fill: FillName): { cell: number; spoilt: number }[] {
   return out;
 }
 
-function packed(run: Run, volume_L = 20, pack = 'pack1'): Run {
-  does(run, 'pourPack', { pack, volume_L, rate_Lmin: 2 });
-  keptFull(run);
+function packed(run: Run, volume_L = 20, pack = 'pack1', rate_Lmin = 2): Run {
+  does(run, 'pourPack', { pack, volume_L, rate_Lmin });
+  // Until the last of the pack has come down.
+  keptFull(run, 180);
   expect(told(run, 'packBridged')).toBe(0);
   return run;
 }
@@ -103,7 +104,12 @@ describe('cement', () => {
   it('straight on the pack enters it, the deeper the coarser the pack and the higher the slurry', () => {
     // A wide hole, so that the coarse pack goes down as well.
     const entered = (pack: 'pack07' | 'pack1' | 'pack2', volume_L: number): number => {
-      const run = sealed(packed(landed({ pack }, { kit: { bit_m: 0.125 } }), 30, pack), 'cement', volume_L, 4);
+      const run = sealed(
+        packed(landed({ pack }, { kit: { bit_m: 0.125 } }), 30, pack, pack === 'pack07' ? 4 : 6),
+        'cement',
+        volume_L,
+        8,
+      );
       expectBalanced(run);
       return annulus(run).clogged_frac.reduce((sum, share) => sum + share, 0) * 0.25;
     };
@@ -114,7 +120,8 @@ describe('cement', () => {
   });
 
   it('with half a metre of bentonite between stays out of it', () => {
-    const run = sealed(packed(landed(), 16), 'bentoniteGranules', 3);
+    const run = packed(landed(), 16);
+    sealed(run, 'bentoniteGranules', 3);
     keptFull(run, 300);
     sealed(run, 'cement', 8, 2);
     expect(annulus(run).clogged_frac.every((share) => share === 0)).toBe(true);
