@@ -1,6 +1,6 @@
 // Where the learner is on the work screen: which group is open, which question is asked, what was refused last.
 // Acts go through here, so that every refusal is said at the button and aloud.
-import { canAct, type ActionName, type Payload } from '$sim';
+import { canAct, type ActionName, type Payload, type WellPlan } from '$sim';
 import { announcer } from '../app/announcer.svelte';
 import type { Session } from '../app/session.svelte';
 import { say, type KeyedMessage } from '../words';
@@ -31,6 +31,8 @@ export class Desk {
   panel: PanelId | null = $state(null);
   /** The sample that the naming panel shows. */
   sample = $state(0);
+  /** The plan of the well as it was left on the board, not written down yet. */
+  draft: WellPlan | null = $state.raw(null);
   /** The last thing that could not be done, shown at its button until the next act. */
   refused: { id: string; why: KeyedMessage } | null = $state.raw(null);
 

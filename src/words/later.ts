@@ -1,4 +1,5 @@
 // The messages that the first screen does not need: they come with the playing part.
+import { board } from './en/board';
 import { cutaway } from './en/cutaway';
 import { debrief } from './en/debrief';
 import { events } from './en/events';
@@ -7,4 +8,13 @@ import { site } from './en/site';
 import { wellVerdict } from './en/wellVerdict';
 import { work } from './en/work';
 
-export const laterMessages = { ...debrief, ...events, ...record, ...wellVerdict, ...work, ...cutaway, ...site };
+export const laterMessages = {
+  ...debrief,
+  ...events,
+  ...record,
+  ...wellVerdict,
+  ...work,
+  ...cutaway,
+  ...site,
+  ...board,
+};
