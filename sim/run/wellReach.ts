@@ -22,8 +22,11 @@ export function reach_m(run: Run, lift: WellPumpName): number {
   return deepestDraw_m(pump, altitude_m, temperature_C) - (pump.sucks ? PUMP_HEIGHT_m : 0);
 }
 
-/** Does the water stand too deep for a pump that sucks? */
-export const tooDeep = (run: Run, lift: WellPumpName): boolean => run.state.well!.level_m > reach_m(run, lift);
+/** Does the water stand too deep for this lift? Before the casing is set it stands as deep as in the hole. */
+export function tooDeep(run: Run, lift: WellPumpName): boolean {
+  const { well, signs } = run.state;
+  return (well ?? signs).level_m > reach_m(run, lift);
+}
 
 /** There is next to no water in the casing. */
 export const isDry = ({ state }: Run): boolean => state.well!.water_m3 < LEAST_WATER_m * state.well!.section_m2;

@@ -39,7 +39,7 @@ function paceOf(method: WashMethod, payload: Payload): number {
 }
 
 /** The drilling pump sucks: the same limit as for a suction pump. */
-const suctionFails = (run: Run): boolean => run.state.well !== null && tooDeep(run, 'suction');
+const suctionFails = (run: Run): boolean => tooDeep(run, 'suction');
 
 function developRefusal(run: Run, payload: Payload): RefusalKey | null {
   const without = waterRefusal(run);
@@ -48,9 +48,8 @@ function developRefusal(run: Run, payload: Payload): RefusalKey | null {
   const method = payload.method as WashMethod;
   if (method === 'backWash' && state.stocks.water_L < LEAST_L) return 'noWater';
   if (method === 'overPump' && state.stocks.petrol_L <= 0) return 'noPetrol';
-  if (!state.well) return null;
   if (method === 'overPump' && suctionFails(run)) return 'tooDeepToLift';
-  return method !== 'backWash' && isDry(run) ? 'wellDry' : null;
+  return state.well && method !== 'backWash' && isDry(run) ? 'wellDry' : null;
 }
 
 /** Draws with the drilling pump while it can; else nothing comes. */

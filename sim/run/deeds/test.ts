@@ -53,9 +53,9 @@ function testRefusal(run: Run, payload: Payload): RefusalKey | null {
   if (without) return without;
   const lift = payload.lift as WellPumpName;
   if (!run.scenario.well!.lifts.includes(lift)) return 'notOffered';
+  if (tooDeep(run, lift)) return 'tooDeepToLift';
   if (!run.state.well) return null;
-  if (WELL_PUMPS[lift].leastBore_m > boreOf_m(run)) return 'notOffered';
-  return tooDeep(run, lift) ? 'tooDeepToLift' : isDry(run) ? 'wellDry' : null;
+  return WELL_PUMPS[lift].leastBore_m > boreOf_m(run) ? 'notOffered' : isDry(run) ? 'wellDry' : null;
 }
 
 function boreOf_m(run: Run): number {
