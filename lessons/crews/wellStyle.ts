@@ -98,7 +98,7 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     ],
     rounds: 4,
     test: { step_s: HOUR_s, recovery_s: HOUR_s / 2 },
-    disinfect: { dose_mgL: 50, contact_s: 6 * HOUR_s },
+    disinfect: { dose_mgL: 100, contact_s: 6 * HOUR_s },
     headWorks: { apron_m: 1, drain_m: 3, cap: true },
     record: ['well', 'place', 'driller', 'waterMet', 'drilling'],
   },

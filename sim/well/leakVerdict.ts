@@ -66,7 +66,8 @@ function pores(fill: RingFill): number {
 /** The ring from the ground level to the top of the screen. Caved ground lets water through as the layer beside it, at least as sand does. */
 export function ringCellsOf({ standing, ground }: VerdictReading): RingCells {
   const { dz_m, screenFrom_m, pipe } = standing;
-  const count = Math.min(standing.cells, Math.ceil(screenFrom_m / dz_m - 1e-9));
+  // A casing that hung high up may have its screen above the ground.
+  const count = Math.max(0, Math.min(standing.cells, Math.ceil(screenFrom_m / dz_m - 1e-9)));
   const cells: RingCells = {
     count,
     height_m: new Float64Array(count),

@@ -1,6 +1,6 @@
 // Five thousand random runs: every invariant holds in each, and between them they meet all that can happen.
 import { EVENT_NAMES, REFUSAL_KEYS } from '$sim';
-import { LONG_EVERY } from '../sim/random/jobs';
+import { LONG_EVERY, ticksFor } from '../sim/random/jobs';
 import { added, type Counts, type Tally } from '../sim/random/tally';
 import { trial } from '../sim/random/trial';
 import { CAUSES } from '../../sim/hole/wall/failures';
@@ -11,7 +11,7 @@ const RUNS_PER_TASK = 50;
 const TICKS = 1200;
 /** One run in LONG_EVERY goes on for hours, for what takes its time. */
 const LONG_TICKS = 14_400;
-const ticksOf = (n: number): number => (n % LONG_EVERY === LONG_EVERY - 1 ? LONG_TICKS : TICKS);
+const ticksOf = (n: number): number => ticksFor(n, n % LONG_EVERY === LONG_EVERY - 1 ? LONG_TICKS : TICKS);
 const LEAST_TAKEN = 0.5;
 const LEAST_TIMES = 20;
 

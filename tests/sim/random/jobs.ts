@@ -1,17 +1,23 @@
 // Jobs for random crews: grounds of every setting and of every soil, kits and stocks good and poor, holes fresh and deep. All drawn from the number of the job.
 import {
   buildGround,
+  CASING_NAMES,
+  CLOTH_NAMES,
   createStream,
   DEFAULT_KIT,
   ground,
+  PACK_NAMES,
+  SEAL_NAMES,
   SETTINGS,
   SOIL_KINDS,
+  WELL_PUMP_NAMES,
   type Ground,
   type Kit,
   type Opening,
   type Scenario,
   type SoilKind,
   type Stream,
+  type WellKit,
 } from '../../../sim';
 import { between, chance, pick } from './draws';
 
@@ -111,15 +117,41 @@ function anySky(stream: Stream, n: number, long: boolean): Partial<Scenario> {
   return sky;
 }
 
+/** The hole that a well is made of. */
+function deepened(stream: Stream, opening: Opening, kit: Kit): Opening {
+  const rods = whole(stream, 3, 9);
+  const starter_m = rods * kit.rodLength_m - between(stream, 0.05, 1.3);
+  return { ...opening, rods, rodsInAll: rods + 2, starter_m, setOut: false, maxDepth_m: Math.ceil(starter_m + 4) };
+}
+
 /** One job in so many is meant for a run of hours: its stocks last. */
 export const LONG_EVERY = 25;
+
+/** One job in so many goes on from a hole that is there already to a well, and takes its time, s. */
+const WELL_EVERY = 30;
+const isWell = (n: number): boolean => n % WELL_EVERY === 11 && !inClay(n) && n % LONG_EVERY !== LONG_EVERY - 1;
+const WELL_TICKS = 43_200;
+/** How long a job is played: most of them as long as is asked. */
+export const ticksFor = (n: number, ticks: number): number => (isWell(n) ? WELL_TICKS : ticks);
+
+const WELL: WellKit = {
+  casings: CASING_NAMES,
+  cloths: CLOTH_NAMES,
+  packs: PACK_NAMES,
+  seals: SEAL_NAMES,
+  lifts: WELL_PUMP_NAMES,
+  bits_mm: [75, 100, 125, 150],
+  pumps: ['small', 'middle'],
+  people: 200,
+};
 
 /** Job number n; the same number always gives the same job. */
 export function randomJob(n: number): Scenario {
   const stream = createStream(`random job ${n}`);
   const kit = { ...DEFAULT_KIT, ...anyKit(stream) };
   const long = n % LONG_EVERY === LONG_EVERY - 1;
-  const opening = anyOpening(stream, kit, long, inClay(n));
+  const usual = anyOpening(stream, kit, long || isWell(n), inClay(n));
+  const opening = isWell(n) ? deepened(stream, usual, kit) : usual;
   const ground = anyGround(n, stream);
   const sky = anySky(stream, n, long);
   return {
@@ -130,6 +162,7 @@ export function randomJob(n: number): Scenario {
     ground: sky.grounds?.[0] ?? ground,
     kit,
     opening,
+    ...(isWell(n) ? { well: WELL } : {}),
     ...sky,
   };
 }

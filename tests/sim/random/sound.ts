@@ -8,7 +8,7 @@ const NEVER_NEGATIVE = /_(m3|m4|kg|kgm3|L|gL|frac|s|m2|m|Pa)$/;
 /** Lengths with a sign: how far a lift (negative) or a lowering has still to go. */
 const SIGNED: readonly string[] = ['motion_m'];
 /** Depths of which -1 says that there is none. */
-const MAY_BE_NONE: readonly string[] = ['refusedAt_m'];
+const MAY_BE_NONE: readonly string[] = ['refusedAt_m', 'looked_m'];
 /** Shares of a whole. */
 const SHARES = /_frac$/;
 /** May pass 1: the fluid that comes back when the hole overflows, as a share of what is pumped. */
