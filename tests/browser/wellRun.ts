@@ -17,7 +17,7 @@ export const STAGES = [
 export type Stage = (typeof STAGES)[number];
 
 /** Deep enough for a screen below the water of the lesson's ground, and no deeper: the app plays the run again when it opens it. */
-const DEPTH_m = 9;
+const DEPTH_m = 7;
 const LONGEST_s = 400_000;
 
 export const wellLesson = (): Lesson => lessonById('open-well')!;
@@ -66,7 +66,7 @@ const PLAN = {
   pack: 'pack07',
   seal: 'bentonitePellets',
   sealFrom_m: 0.3,
-  sealTo_m: 3.3,
+  sealTo_m: 3.2,
   stickUp_m: 0.5,
 } as const;
 
@@ -74,7 +74,7 @@ const TO: Readonly<Record<Exclude<Stage, 'drilled'>, (run: Run) => void>> = {
   stopped: (run) => {
     const shoe_m = Math.floor((run.state.hole.depth_m - 0.3) * 10) / 10;
     const screenTo_m = shoe_m - PLAN.sump_m;
-    const screen = { screenFrom_m: screenTo_m - 2.5, screenTo_m, packTop_m: screenTo_m - 3.5 };
+    const screen = { screenFrom_m: screenTo_m - 2, screenTo_m, packTop_m: screenTo_m - 3 };
     deed(run, 'planWell', { ...PLAN, ...screen });
     // The screen is sawn and all pieces are joined while fluid still goes round: the open hole waits for nothing.
     deed(run, 'setThrottle', { throttle_frac: 0.75 });
