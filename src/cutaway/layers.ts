@@ -52,7 +52,9 @@ export function createLayers(): Part {
           // The notes stand at the foot, at the left: a name that low gives way.
           const x =
             (place.compact ? 4 : 14) +
-            (y > place.height_px - place.text_px * 3.6 ? place.text_px * (place.compact ? 8 : 17) : 0);
+            (y > place.height_px - place.text_px * (place.compact ? 3.6 : 5.2)
+              ? place.text_px * (place.compact ? 8 : 17)
+              : 0);
           labels.put(`layer${i}`, say(`cutaway.kind.${one.kind}`), x, y, {
             halo: scene.ink.fill[patternOf(one.kind)],
             strong: true,

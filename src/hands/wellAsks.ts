@@ -20,7 +20,7 @@ const seals: ChoiceAsk = {
       ? { value, label: `work.seal.${value}`, say: `work.seal.${value}.say`, caution: 'work.caution.cement' }
       : { value, label: `work.seal.${value}`, say: `work.seal.${value}.say` },
   ),
-  start: 'bentonitePellets',
+  start: 'bentoniteGranules',
   offered: 'seals',
 };
 
@@ -30,8 +30,8 @@ const pourRate = {
   label: 'work.ask.rate',
   unit: 'Lmin',
   step: 0.5,
-  chips: [2, 5, 10, 20],
-  start: 5,
+  chips: [0.5, 1, 2, 5, 10],
+  start: 2,
 } as const;
 const PUMPED = ['overPump', 'backWash'];
 

@@ -76,7 +76,7 @@ test('a whole well from the last rod to the hand-over, by taps alone', async ({ 
   const told = page.getByRole('region', { name: 'The ground, the hole and the pit' });
   await expect(told).toContainText(/Casing: set for good, shoe at \d/);
   await expect(told).toContainText(/Pack: 0\.7 to 1\.2 mm/);
-  await expect(told).toContainText(/Seal: bentonite pellets/);
+  await expect(told).toContainText(/Seal: bentonite granules/);
   await expect(page.getByRole('tab', { name: 'Water', exact: true })).toHaveAttribute('aria-selected', 'true');
   await deed(page, 'Water', 'Wash the well', ['surge', '30 min', 'Wash it']);
   await expect(senses(page)).toContainText(/clear|hazy|cloudy|muddy/);

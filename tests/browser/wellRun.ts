@@ -64,7 +64,7 @@ const PLAN = {
   cap: true,
   centralisers: 3,
   pack: 'pack07',
-  seal: 'bentonitePellets',
+  seal: 'bentoniteGranules',
   sealFrom_m: 0.3,
   sealTo_m: 3.2,
   stickUp_m: 0.5,
@@ -90,12 +90,12 @@ const TO: Readonly<Record<Exclude<Stage, 'drilled'>, (run: Run) => void>> = {
     deed(run, 'runCasing', { fill: true, speed_ms: 0.1 });
   },
   packed: (run) => {
-    deed(run, 'pourPack', { pack: 'pack07', volume_L: 20, rate_Lmin: 2 });
+    deed(run, 'pourPack', { pack: 'pack07', volume_L: 18, rate_Lmin: 0.5 });
     go(run, 600);
     deed(run, 'sound');
   },
   sealed: (run) => {
-    deed(run, 'placeSeal', { seal: 'bentonitePellets', volume_L: 12, rate_Lmin: 2 });
+    deed(run, 'placeSeal', { seal: 'bentoniteGranules', volume_L: 12, rate_Lmin: 0.5 });
     go(run, 600);
     deed(run, 'sound');
   },
