@@ -20,7 +20,12 @@ export function noteWords(note: PlanNote): string {
 export function problemWords(problem: PlanProblem): string {
   const special = `board.problem.${problem.problem}.${problem.field}`;
   const key = SPECIAL.has(special) ? special : `board.problem.${problem.problem}`;
-  return say(key, figures(problem));
+  // A hole is told no deeper than it is.
+  const limit =
+    problem.problem === 'belowHole' && problem.limit !== undefined
+      ? Math.floor(problem.limit * 100 + 1e-6) / 100
+      : problem.limit;
+  return say(key, figures({ ...problem, limit }));
 }
 
 /** Problems that need other words at one field. */

@@ -10,7 +10,9 @@ test('a spot is looked at, compared and chosen; afterwards it can be seen but no
   await expect(page.getByRole('row')).toHaveCount(5);
   // The neighbours are at three hamlets, each with a level now and one in the driest month.
   await expect(page.getByRole('listitem').filter({ hasText: 'in the driest month' })).toHaveCount(3);
-  await button(page, 'Dig here').click();
+  // It cannot be pressed to any effect yet; pressed all the same it says why.
+  await button(page, 'Dig here').click({ force: true });
+  await expect(page.getByRole('status')).toHaveText(/Tap a spot/);
   await expect(page.getByRole('dialog', { name: 'Where to dig' })).toBeVisible();
   await page.getByRole('button', { name: /^Spot C,/ }).click();
   await expect(page.getByRole('heading', { name: 'Spot C' })).toBeVisible();
