@@ -47,7 +47,12 @@ export function casingVerdict({ standing, temperature_C }: VerdictReading, level
   };
 }
 
-export function screenVerdict({ standing, ground }: VerdictReading, dry: YieldRead): Verdict['screen'] {
+/** The screen in the driest month, when used_m3s is drawn through it. */
+export function screenVerdict(
+  { standing, ground }: VerdictReading,
+  dry: YieldRead,
+  used_m3s: number,
+): Verdict['screen'] {
   const { screenFrom_m, screenTo_m, slots, pipe } = standing;
   const length_m = screenLength_m(standing);
   let inAquifer_m = 0;
@@ -61,6 +66,6 @@ export function screenVerdict({ standing, ground }: VerdictReading, dry: YieldRe
     openShare_frac: openShare_frac(slots, pipe.outside_m),
     inAquifer_frac: Math.min(1, inAquifer_m / length_m),
     belowLowest_frac: wet_m / length_m,
-    entrance_ms: open_m2 > 0 ? entrance_ms(dry.flow_m3s, open_m2) : 0,
+    entrance_ms: open_m2 > 0 ? entrance_ms(used_m3s, open_m2) : 0,
   };
 }

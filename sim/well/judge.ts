@@ -45,12 +45,9 @@ export function judgeWell(reading: VerdictReading): Verdict {
   if (!fitted)
     for (const { reaches, flow_Lmin } of lifts) best_Lmin = reaches ? Math.max(best_Lmin, flow_Lmin) : best_Lmin;
   const flow_m3s = best_Lmin / LMIN_PER_M3S;
-  const carried = carriedAt(
-    standing,
-    { ...ring, flow_frac: dry.read.flow_frac },
-    ground,
-    flow_m3s > 0 ? flow_m3s : HAND_PUMP_M3S,
-  );
+  // A well without a pump is looked at as if a hand pump drew from it.
+  const used_m3s = flow_m3s > 0 ? flow_m3s : HAND_PUMP_M3S;
+  const carried = carriedAt(standing, { ...ring, flow_frac: dry.read.flow_frac }, ground, used_m3s);
   // In daily use the level falls by what is really drawn.
   const used_m = flow_m3s > 0 ? drawdownOf_m(dry.read.intake, flow_m3s, dry.response_sm2) : 0;
   const bore_m = standing.pipe.outside_m - 2 * standing.pipe.wall_m;
@@ -67,7 +64,7 @@ export function judgeWell(reading: VerdictReading): Verdict {
     turbidity_NTU: carried.turbidity_NTU,
     leak: leakVerdict(reading, dry, used_m),
     casing: casingVerdict(reading, now.read.aquifer.level_m),
-    screen: screenVerdict(reading, dry),
+    screen: screenVerdict(reading, dry, used_m3s),
     water: waterVerdict(reading, dry.read.flow_frac),
     disinfection: disinfectionVerdict(reading),
     headWorks: {

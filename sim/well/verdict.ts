@@ -64,7 +64,7 @@ export interface Verdict {
     readonly openShare_frac: number;
     readonly inAquifer_frac: number;
     readonly belowLowest_frac: number;
-    /** At the dry yield. */
+    /** At what is drawn in daily use. */
     readonly entrance_ms: number;
   };
   readonly water: {

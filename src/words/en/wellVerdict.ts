@@ -51,7 +51,7 @@ export const wellVerdict = {
   'well.casing.section': 'Slots leave {section:percent} of the wall. It bears {collapse:1} times what it meets.',
   'well.screen':
     'Screen {from:1} to {to:1} m: {ground:percent} in water-bearing ground, {wet:percent} below the lowest water.',
-  'well.screen.speed': 'At its full yield water enters at {speed:1} cm/s. Common practice: 3 or less.',
+  'well.screen.speed': 'In daily use water enters at {speed:1} cm/s. Common practice: 3 or less.',
 
   'well.clean.none': 'The well was not disinfected.',
   'well.clean.enough': 'Chlorine was strong enough, and stood long enough.',
