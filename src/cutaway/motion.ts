@@ -38,12 +38,17 @@ export function createMotion(startStill: boolean): Motion {
 
   function isMoving(view: CutawayView): boolean {
     if (still || pace_ratio <= 0) return false;
-    return view.pump.flow_m3s > 0 || view.stem.turning || travel < 1 || sinking(view);
+    return view.pump.flow_m3s > 0 || view.stem.turning || travel < 1 || sinking(view) || pouring(view);
   }
 
   /** Grains that hang in still fluid go on falling. */
   function sinking({ hole }: CutawayView): boolean {
     return hole !== null && hole.solids_frac.some((share) => share > 1e-5);
+  }
+
+  /** Pack and seal that fall round the casing. */
+  function pouring({ well }: CutawayView): boolean {
+    return well?.annulus?.falling_frac.some((share) => share > 1e-4) ?? false;
   }
 
   return {

@@ -64,11 +64,11 @@ test('a whole well from the last rod to the hand-over, by taps alone', async ({ 
   await deed(page, 'Well', 'Run casing in', ['yes', 'Lower it']);
   await expect(senses(page)).toContainText('at its depth');
   await expect(page.getByRole('tab', { name: 'Fill', exact: true })).toHaveAttribute('aria-selected', 'true');
-  await deed(page, 'Fill', 'Pour pack', ['20 L', '2 L/min', 'Pour it']);
+  await deed(page, 'Fill', 'Pour pack', ['20 L', '0.5 L/min', 'Pour it']);
   await waitFor(page, '5 minutes');
   await deed(page, 'Fill', 'Sound');
   await expect(senses(page)).toContainText(/fill at \d/);
-  await deed(page, 'Fill', 'Place seal', ['10 L', '2 L/min', 'Place it']);
+  await deed(page, 'Fill', 'Place seal', ['5 L', '0.5 L/min', 'Place it']);
   await expect(senses(page)).toContainText('not ready');
   await waitFor(page, 'Seals have set');
   await expect(senses(page)).toContainText('ready');

@@ -1,73 +1,7 @@
 // The drawing in a page of its own: it shows what the view says, moves only when the run does, and answers what is where.
-import { expect, test, type Page } from '@playwright/test';
-import { createHash } from 'node:crypto';
-import { bundleForPage } from '../bundle';
+import { expect, test } from '@playwright/test';
+import { draw, frames, mount, picture, thingsSeen, type Globals } from './drawingPage';
 import type { FixtureChoice } from './fixture';
-import type * as Harness from './harness';
-
-type Globals = { drawing: typeof Harness; cutaway: Awaited<ReturnType<typeof Harness.show>> };
-
-let code: Promise<string> | undefined;
-
-interface Mounting {
-  width?: number;
-  height?: number;
-  renderer?: 'canvas' | 'webgl' | 'auto';
-  reducedMotion?: boolean;
-  theme?: string;
-}
-
-async function mount(page: Page, how: Mounting = {}): Promise<string> {
-  code ??= bundleForPage('tests/browser/cutaway/harness.ts', 'drawing');
-  await page.setViewportSize({ width: how.width ?? 812, height: how.height ?? 700 });
-  await page.goto('about:blank');
-  await page.setContent(
-    `<!doctype html><html lang="en" data-theme="${how.theme ?? 'paper'}"><body style="margin:0">
-      <div id="host" style="position:absolute;inset:0;font-family:sans-serif"></div></body></html>`,
-  );
-  await page.addScriptTag({ content: await code });
-  return page.evaluate(async ({ renderer = 'canvas', reducedMotion = false }) => {
-    const globals = window as unknown as Globals;
-    const host = document.getElementById('host') as HTMLElement;
-    globals.cutaway = await globals.drawing.show(host, { renderer, reducedMotion });
-    return globals.cutaway.kind;
-  }, how);
-}
-
-const draw = (page: Page, choice: FixtureChoice, pace = 0): Promise<void> =>
-  page.evaluate(
-    ([given, speed]) => {
-      const { cutaway, drawing } = window as unknown as Globals;
-      cutaway.draw(drawing.handMade(given), speed);
-    },
-    [choice, pace] as const,
-  );
-
-/** A picture is compared by its fingerprint: a failure shall not print it. */
-const picture = async (page: Page): Promise<string> =>
-  createHash('sha1')
-    .update(await page.screenshot())
-    .digest('hex');
-
-/** Lets the page draw so many pictures. */
-const frames = (page: Page, count: number): Promise<void> =>
-  page.evaluate(async (left) => {
-    for (let i = 0; i < left; i++) await new Promise((next) => requestAnimationFrame(next));
-  }, count);
-
-/** What the drawing says of each point of a grid, without repeats. */
-const thingsSeen = (page: Page): Promise<string[]> =>
-  page.evaluate(() => {
-    const { cutaway } = window as unknown as Globals;
-    const seen = new Set<string>();
-    for (let y = 1; y < innerHeight; y += 3) {
-      for (let x = 1; x < innerWidth; x += 3) {
-        const what = cutaway.describeAt(x, y);
-        if (what) seen.add(what.thing);
-      }
-    }
-    return [...seen];
-  });
 
 test('every thing of the scene can be found by pointing at it, on a desk and on the smallest phone', async ({
   page,
