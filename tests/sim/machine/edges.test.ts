@@ -47,6 +47,8 @@ describe('edges', () => {
     ],
     ['a strainer that is blocked', { pump: 'blocked' }, { primed: true, throttleUp: true, strainerShut: true }, []],
     ['filling again after air', { pump: 'starved' }, { priming: true }, ['primeBegins']],
+    ['turning again while rods are pulled out', { job: 'pullingOut' }, { turning: true }, ['stemTurns']],
+    ['a casing in the hole, the rods aside', { job: 'casing', stem: 'out' }, { out: true }, []],
     ['the first turn', {}, { turning: true }, ['firstTurn', 'stemTurns']],
     [
       'turning on the bottom',

@@ -66,6 +66,16 @@ describe('the machine', () => {
     for (const event of MACHINE_EVENTS) expect(used).toContain(event);
   });
 
+  it.each(['handedOver', 'abandoned'] as const)('nothing leads out of a job that is %s', (job) => {
+    for (const event of MACHINE_EVENTS) expect(valueAfter({ ...firstValue(), job }, event).job).toBe(job);
+  });
+
+  it('a well begins with the casing: neither pack nor seal, washing, test or hand-over before it', () => {
+    for (const job of ['siteSetup', 'drilling', 'pullingOut'] as const)
+      for (const event of ['packBegins', 'sealBegins', 'developBegins', 'testBegins', 'handOver'] as const)
+        expect(valueAfter({ ...firstValue(), job }, event).job).toBe(job);
+  });
+
   it('an event without an arrow changes nothing', () => {
     const value = firstValue();
     expect(valueAfter(value, 'pumpStops')).toEqual(value);

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { buildGround, drillingMachine, EVENT_NAMES, REFUSAL_KEYS, type Payload } from '../../../sim';
 import { oneSoil, type RigOptions } from '../../rig';
-import { refused, told, walked, Walk } from './walk';
+import { refused, told, walked, walkOn } from './walk';
+import { walksOfTheWell } from './wellWalks';
 
 const OPEN = { throttle_frac: 1 };
 const SHUT = { throttle_frac: 0 };
@@ -17,7 +18,7 @@ const grounds = [1, 2].map((seed) =>
 
 describe('walks', () => {
   it('the job, from digging the pit to moving on and giving up', () => {
-    const walk = new Walk({ setOut: true, pit_L: 0 }, {}, { ground: grounds[0]!, grounds });
+    const walk = walkOn({ setOut: true, pit_L: 0 }, {}, { ground: grounds[0]!, grounds });
     walk.refuses('fillPit', { water_L: 100 }, 'noPit');
     walk.do('setOut', { settling_m3: 0.3, suction_m3: 0.3, channel_m: 1 }).idle();
     walk.refuses('setOut', { settling_m3: 0.3, suction_m3: 0.3, channel_m: 1 }, 'alreadySetOut');
@@ -26,13 +27,13 @@ describe('walks', () => {
     walk.do('abandon', { move: true }).idle().refuses('abandon', { move: true }, 'noMoreGround');
     walk.do('setTurning', TURN).go().do('setTurning', STILL).go();
     walk.do('stopDrilling').refuses('lift', { distance_m: 1, speed_ms: 0.1 }, 'ended').do('abandon');
-    new Walk().do('stopDrilling');
-    new Walk().do('abandon');
-    new Walk().do('setTurning', TURN).go().do('abandon');
+    walkOn().do('stopDrilling');
+    walkOn().do('abandon');
+    walkOn().do('setTurning', TURN).go().do('abandon');
   });
 
   it('the pump, blocked, starved, primed again', () => {
-    const walk = new Walk({ primed: false });
+    const walk = walkOn({ primed: false });
     walk.refuses('setThrottle', OPEN, 'pumpDry').do('prime').idle().refuses('prime', {}, 'alreadyPrimed');
     walk.do('setThrottle', OPEN).go(60).do('setThrottle', SHUT).go(5).do('setThrottle', OPEN).go(20);
     walk.do('setStrainer', { height_m: 0 }).mode('pump', 'blocked');
@@ -41,8 +42,10 @@ describe('walks', () => {
     walk.do('setThrottle', SHUT).do('setStrainer', { height_m: 0.8 }).idle().do('prime').idle();
     walk.do('setStrainer', { height_m: 0.3 }).idle().do('prime').idle().do('setThrottle', OPEN).go(20);
     walk.do('setStrainer', { height_m: 0.8 }).mode('pump', 'starved').do('setThrottle', SHUT).do('prime').go(2);
-    new Walk({}, { kit: { pumpAbovePit_m: 6.4 } }).do('setThrottle', OPEN).go(30);
-    const worn = new Walk();
+    walkOn({}, { kit: { pumpAbovePit_m: 6.4 } })
+      .do('setThrottle', OPEN)
+      .go(30);
+    const worn = walkOn();
     worn.run.state.pump.worn_frac = 0.1 - 1e-9;
     worn.run.state.pit.suction.solids_m3[3] = 0.02;
     worn.run.state.boundary.solidsIn_m3[3] += 0.02;
@@ -50,7 +53,7 @@ describe('walks', () => {
   });
 
   it('the returns, that swell, sink and end', () => {
-    const walk = new Walk({}, DEEP).do('setThrottle', OPEN).mode('returns', 'full');
+    const walk = walkOn({}, DEEP).do('setThrottle', OPEN).mode('returns', 'full');
     walk.do('setThrottle', SHUT).go(10).do('setThrottle', { throttle_frac: 0.5 }).mode('returns', 'full');
     walk.do('lift', { distance_m: 2, speed_ms: 0.5 }).mode('returns', 'partial').do('setThrottle', SHUT).go(5);
     // Down into gravel far above the water table: it drinks all there is.
@@ -58,12 +61,12 @@ describe('walks', () => {
       { kind: 'firmClay', thickness_m: [4.05, 4.05] },
       { kind: 'fineGravel', thickness_m: [40, 40] },
     ];
-    const thirsty = new Walk({}, { rods: 4, starter_m: 4, layers, waterTable_m: 8 }).do('setThrottle', OPEN);
+    const thirsty = walkOn({}, { rods: 4, starter_m: 4, layers, waterTable_m: 8 }).do('setThrottle', OPEN);
     thirsty.mode('returns', 'full').do('setTurning', TURN).do('setFeed', { feed_frac: 1 }).mode('returns', 'none');
   });
 
   it('the stem, hung, turning, drawn out and let down', () => {
-    const walk = new Walk().refuses('lower', { distance_m: 1, speed_ms: 0.1 }, 'atBottom');
+    const walk = walkOn().refuses('lower', { distance_m: 1, speed_ms: 0.1 }, 'atBottom');
     walk.do('setTurning', TURN).go(2).refuses('addRod', {}, 'turningOn').do('setTurning', STILL).go(2);
     walk.do('setTurning', TURN).go(2).do('lift', { distance_m: 0.3, speed_ms: 0.5 }).mode('stem', 'out').idle();
     walk.refuses('lift', { distance_m: 0.3, speed_ms: 0.1 }, 'atTop');
@@ -79,30 +82,37 @@ describe('walks', () => {
   });
 
   it('the stem, tight and stuck, washed free and worked free', () => {
-    const washed = new Walk({}, DEEP).do('setThrottle', OPEN).go(60);
+    const washed = walkOn({}, DEEP).do('setThrottle', OPEN).go(60);
     washed.cave(0.7, 3).mode('stem', 'tight').mode('stem', 'hanging');
     washed.cave(1, 3).mode('stem', 'stuck').refuses('setTurning', TURN, 'stemStuck').mode('stem', 'hanging').go(60);
-    const turning = new Walk({}, DEEP).do('setThrottle', OPEN).go(60).do('setTurning', TURN).go(2);
+    const turning = walkOn({}, DEEP).do('setThrottle', OPEN).go(60).do('setTurning', TURN).go(2);
     turning.cave(0.65, 3).mode('stem', 'tight').mode('stem', 'onBottom');
     turning.do('lift', { distance_m: 0.4, speed_ms: 0.2 }).idle().go(20).mode('stem', 'turning');
     turning.cave(1.05, 3).mode('stem', 'tight').mode('stem', 'turning');
     for (let seed = 1; seed < 40 && !told.has('freed'); seed++) {
-      const walk = new Walk({}, { ...DEEP, seed }).do('setThrottle', OPEN).go(60).cave(0.9).mode('stem', 'stuck');
+      const walk = walkOn({}, { ...DEEP, seed })
+        .do('setThrottle', OPEN)
+        .go(60)
+        .cave(0.9)
+        .mode('stem', 'stuck');
       for (let tries = 0; tries < 3 && walk.run.state.machine.stem === 'stuck'; tries++)
         walk.do('workStem', { time_s: 300 }).idle();
     }
   });
 
   it('the drive, stalled, hot, cool; the bit, refused and balled', () => {
-    const hot = new Walk({}, DEEP)
+    const hot = walkOn({}, DEEP)
       .do('setTurning', TURN)
       .cave(0.82)
       .until(({ state }) => state.stem.driveTripped);
     hot.refuses('setTurning', TURN, 'driveHot').until(({ state }) => !state.stem.driveTripped);
-    const stalled = new Walk({}, DEEP).do('setThrottle', OPEN).go(30).do('setTurning', TURN).cave(0.82, 3).go(30);
+    const stalled = walkOn({}, DEEP).do('setThrottle', OPEN).go(30).do('setTurning', TURN).cave(0.82, 3).go(30);
     expect(stalled.run.state.stem.stalled).toBe(false);
-    new Walk({}, { layers: oneSoil('cobbles') }).do('setTurning', TURN).do('setFeed', { feed_frac: 1 }).go(20);
-    const clay = new Walk({}, { rods: 9, starter_m: 13, layers: oneSoil('softClay') })
+    walkOn({}, { layers: oneSoil('cobbles') })
+      .do('setTurning', TURN)
+      .do('setFeed', { feed_frac: 1 })
+      .go(20);
+    const clay = walkOn({}, { rods: 9, starter_m: 13, layers: oneSoil('softClay') })
       .do('setThrottle', { throttle_frac: 0.12 })
       .go(60);
     clay
@@ -114,7 +124,7 @@ describe('walks', () => {
   });
 
   it('the hole, whose wall falls in, closes and stands again', () => {
-    const walk = new Walk({}, { rods: 3, starter_m: 4, layers: oneSoil('firmClay') }).go(20);
+    const walk = walkOn({}, { rods: 3, starter_m: 4, layers: oneSoil('firmClay') }).go(20);
     const { hole } = walk.run.state;
     for (const [sloughing, holeClosed] of [
       [true, false],
@@ -139,27 +149,27 @@ describe('walks', () => {
     const powder = (mass_g: number): Payload => ({ additive: 'polymer', mass_g, manner: 'sprinkled' });
     const chlorine = { additive: 'chlorine', mass_g: 500, manner: 'sprinkled' };
     // Just enough to be ready: a bucket thins it; more powder bit by bit thickens it again without a change to 'soaking'.
-    const walk = new Walk({ pit_L: 700 }).do('addAdditive', powder(190)).idle().mode('fluid', 'ready');
+    const walk = walkOn({ pit_L: 700 }).do('addAdditive', powder(190)).idle().mode('fluid', 'ready');
     walk.do('addWater', { water_L: 100 }).mode('fluid', 'thin').idle();
     for (let n = 0; n < 40 && walk.run.state.machine.fluid === 'thin'; n++)
       walk.do('addAdditive', powder(10)).idle().go(900);
     expect(walk.run.state.machine.fluid).toBe('ready');
     walk.do('addAdditive', powder(400)).mode('fluid', 'soaking').mode('fluid', 'ready');
     // Thin from the start, then more of it.
-    const thin = new Walk({}).do('addAdditive', powder(50)).mode('fluid', 'thin').do('addAdditive', powder(200));
+    const thin = walkOn({}).do('addAdditive', powder(50)).mode('fluid', 'thin').do('addAdditive', powder(200));
     thin.mode('fluid', 'soaking');
     // Broken by chlorine: a thick fluid from ready, a common one by way of thin; fresh powder soaks and goes the same way.
     const opening = { chlorine_kg: 10 };
-    const thick = new Walk(opening).do('addAdditive', powder(3000)).idle().mode('fluid', 'ready');
+    const thick = walkOn(opening).do('addAdditive', powder(3000)).idle().mode('fluid', 'ready');
     thick.do('addAdditive', chlorine).idle().do('addAdditive', chlorine).idle().mode('fluid', 'spent');
     thick.do('addAdditive', powder(100)).mode('fluid', 'soaking').mode('fluid', 'spent');
-    const common = new Walk(opening).do('addAdditive', powder(400)).idle().mode('fluid', 'ready');
+    const common = walkOn(opening).do('addAdditive', powder(400)).idle().mode('fluid', 'ready');
     common.do('addAdditive', chlorine).idle().mode('fluid', 'thin').do('addAdditive', chlorine).idle();
     common.mode('fluid', 'spent');
   });
 
   it('hands, stocks, tray and book', () => {
-    const walk = new Walk({ water_L: 40, powder_kg: 0.1, petrol_L: 0.06, pit_L: 700 });
+    const walk = walkOn({ water_L: 40, powder_kg: 0.1, petrol_L: 0.06, pit_L: 700 });
     walk.refuses('catchSample', { label_m: 1 }, 'noReturns');
     walk.refuses('nameSample', { sample: 1, main: 'clay' }, 'noSuchSample');
     walk.refuses('logLayer', { from_m: 2, to_m: 1, kind: 'clay' }, 'badInterval');
@@ -175,10 +185,10 @@ describe('walks', () => {
     walk.do('addWater', { water_L: 40 }).idle().refuses('addWater', { water_L: 5 }, 'noWater');
     walk.do('setThrottle', OPEN).go(30).refuses('addRod', {}, 'flowOn');
     walk.until(({ state }) => state.machine.pump === 'stopped').refuses('setThrottle', OPEN, 'noPetrol');
-    new Walk({ pit_L: 0 }).refuses('topUp', { fluid_L: 10 }, 'pitEmpty');
-    new Walk({}, { practice: false }).refuses('goBack', { fromTick: 0 }, 'practiceOnly');
-    new Walk({ rodsInAll: 1 }, { starter_m: 1.2 }).refuses('addRod', {}, 'noMoreRods');
-    const drilled = new Walk({}, { rods: 1, starter_m: 1.2, layers: oneSoil('fineSand') });
+    walkOn({ pit_L: 0 }).refuses('topUp', { fluid_L: 10 }, 'pitEmpty');
+    walkOn({}, { practice: false }).refuses('goBack', { fromTick: 0 }, 'practiceOnly');
+    walkOn({ rodsInAll: 1 }, { starter_m: 1.2 }).refuses('addRod', {}, 'noMoreRods');
+    const drilled = walkOn({}, { rods: 1, starter_m: 1.2, layers: oneSoil('fineSand') });
     drilled.do('setThrottle', OPEN).do('setTurning', TURN).do('setFeed', { feed_frac: 0.6 });
     drilled.until(({ state }) => state.stem.rodDownTold).do('setFeed', { feed_frac: 0 });
     drilled.do('setTurning', STILL).do('catchSample', { label_m: 1.4 }).idle();
@@ -188,12 +198,12 @@ describe('walks', () => {
       { kind: 'silt', thickness_m: [0.4, 0.4] },
       { kind: 'mediumSand', thickness_m: [40, 40] },
     ];
-    const deeper = new Walk({}, { layers }).do('setThrottle', OPEN).do('setTurning', TURN);
+    const deeper = walkOn({}, { layers }).do('setThrottle', OPEN).do('setTurning', TURN);
     deeper.do('setFeed', { feed_frac: 1 }).until(({ state }) => state.hole.depth_m > 0.5);
   });
 
   it('a pit that falls and runs over, and the night', () => {
-    const low = new Walk({ pit_L: 880 });
+    const low = walkOn({ pit_L: 880 });
     for (let i = 0; i < 20; i++) {
       for (const chamber of ['settling', 'suction'] as const) {
         low.run.state.pit[chamber].water_m3 -= 0.015;
@@ -202,12 +212,14 @@ describe('walks', () => {
       low.go();
     }
     const weather = { evaporation_mmDay: 5, showers: [{ from_s: 0, to_s: 3600, rain_mmh: 60 }] };
-    const night = new Walk({ pit_L: 955 }, {}, { weather, day: { start_h: 7, light_h: 1 } });
+    const night = walkOn({ pit_L: 955 }, {}, { weather, day: { start_h: 7, light_h: 1 } });
     night.refuses('fillPit', { water_L: 100 }, 'pitFull').go(3605).refuses('readStick', {}, 'dark');
     night.run.state.tick = 86395;
     night.go(10);
   });
 });
+
+walksOfTheWell();
 
 describe('all of them together', () => {
   const arrows: string[] = [];

@@ -21,14 +21,12 @@ export const refused = new Set<RefusalKey>();
 
 /** A run that notes every change of mode, every event and every refusal. */
 export class Walk {
-  readonly run: Run;
   private before: MachineValue;
-  private seen = 0;
+  private seen: number;
 
-  constructor(change: Partial<Scenario['opening']> = {}, options: RigOptions = {}, scenario: Partial<Scenario> = {}) {
-    const base = rigScenario(options);
-    this.run = createRun({ ...base, ...scenario, opening: { ...base.opening, ...change } });
-    this.before = this.run.state.machine;
+  constructor(readonly run: Run) {
+    this.before = run.state.machine;
+    this.seen = run.record.events.length;
   }
 
   private note(): void {
@@ -73,12 +71,17 @@ export class Walk {
     return this;
   }
 
-  idle(): this {
-    return this.until(({ state }) => state.tasks.length === 0);
+  idle(most = 7200): this {
+    return this.until(({ state }) => state.tasks.length === 0, most);
   }
 
   mode(region: keyof MachineValue, mode: string): this {
     return this.until(({ state }) => state.machine[region] === mode);
+  }
+
+  /** Lets so much time pass in one wait, or until what was waited for is there. */
+  wait(payload: Payload): this {
+    return this.do('waitFor', payload).until(({ state }) => state.wait === null, 100_000);
   }
 
   /** Ground of one class falls round the stem to this height, as in a cave. */
@@ -90,4 +93,14 @@ export class Walk {
     boundary.solidsIn_m3[classIndex] += grains_m3;
     return this;
   }
+}
+
+/** A walk from the start of a job. */
+export function walkOn(
+  change: Partial<Scenario['opening']> = {},
+  options: RigOptions = {},
+  scenario: Partial<Scenario> = {},
+): Walk {
+  const base = rigScenario(options);
+  return new Walk(createRun({ ...base, ...scenario, opening: { ...base.opening, ...change } }));
 }
