@@ -19,12 +19,13 @@ export function gripsOf(plan: WellPlan): (typeof GRIPS)[number][] {
   });
 }
 
-/** The grip at a depth: the one held before if it is within reach, else the nearest end, else the whole that the depth lies in. */
+/** Ends closer together than this cannot be told apart by a finger: the one held before is meant. */
+const SAME_m = 0.05;
+
+/** The grip at a depth: the nearest end within reach, else the whole that the depth lies in. */
 export function gripAt(plan: WellPlan, depth_m: number, reach_m: number, held: Grip | null): Grip | null {
-  const ends = gripsOf(plan);
-  const off_m = (grip: (typeof GRIPS)[number]): number => Math.abs(plan[grip] - depth_m);
-  if (held && held !== 'screen' && held !== 'seal' && ends.includes(held) && off_m(held) <= reach_m) return held;
-  const [nearest] = [...ends].sort((a, b) => off_m(a) - off_m(b));
+  const off_m = (grip: (typeof GRIPS)[number]): number => Math.abs(plan[grip] - depth_m) - (grip === held ? SAME_m : 0);
+  const [nearest] = gripsOf(plan).sort((a, b) => off_m(a) - off_m(b));
   if (nearest && off_m(nearest) <= reach_m) return nearest;
   if (depth_m > plan.screenFrom_m && depth_m < plan.screenTo_m) return 'screen';
   return plan.seal !== 'none' && depth_m > plan.sealFrom_m && depth_m < plan.sealTo_m ? 'seal' : null;

@@ -62,7 +62,7 @@ describe('the grips', () => {
     expect(gripsOf(plan({ pack: 'pack1', seal: 'clay' }))).toHaveLength(5);
   });
 
-  it('are found near an end, else in the stretch, and the one held before wins', () => {
+  it('are found near an end, else in the stretch, and of two in one place the one held before', () => {
     const packed = plan({ pack: 'pack1', seal: 'clay', sealFrom_m: 0, sealTo_m: 5, packTop_m: 5, screenFrom_m: 8 });
     expect(gripAt(packed, 8.1, 0.4, null)).toBe('screenFrom_m');
     expect(gripAt(packed, 10, 0.4, null)).toBe('screen');
@@ -70,6 +70,7 @@ describe('the grips', () => {
     expect(gripAt(packed, 5, 0.4, 'packTop_m')).toBe('packTop_m');
     expect(gripAt(packed, 5, 0.4, 'sealTo_m')).toBe('sealTo_m');
     expect(gripAt(packed, 6.5, 0.4, null)).toBeNull();
+    expect(gripAt(plan({ screenFrom_m: 4.9, screenTo_m: 5 }), 4.8, 0.4, 'screenTo_m')).toBe('screenFrom_m');
   });
 
   it('go to a tenth of a metre and stay in the hole; a whole screen keeps its length', () => {
