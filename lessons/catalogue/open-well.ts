@@ -94,7 +94,7 @@ export const openWellLesson: Lesson = {
     { item: 'rodsHandledStill', weight: 1, bands: { none: 2 } },
     { item: 'siteChosen', weight: 3, bands: { away_m: 30, line_m: 10 } },
     { item: 'disinfected', weight: 3, essential: true, bands: {} },
-    { item: 'jobTime', weight: 2, bands: { full_s: 172800, none_s: 259200 } },
+    { item: 'jobTime', weight: 2, bands: { full_s: 216000, none_s: 259200 } },
     {
       item: 'suppliesUsed',
       weight: 2,

@@ -58,8 +58,13 @@ function next(memory: WellMemory): null {
   return null;
 }
 
-/** One pour or one sounding; undefined when the ring is full or the crew leaves it. */
+/** Pack and backfill; and the seal at once where the crew does not wash the well first: washing shakes a seal that has not set. */
 export function fillDeed(memory: WellMemory, patience: Patience, senses: Senses): Deed | null | undefined {
+  return memory.filling === 'seal' && STYLES[memory.style].washesFirst ? undefined : sealDeed(memory, patience, senses);
+}
+
+/** One pour or one sounding; undefined when the ring is full or the crew leaves it. */
+export function sealDeed(memory: WellMemory, patience: Patience, senses: Senses): Deed | null | undefined {
   if (memory.filling === 'done') return undefined;
   const style = STYLES[memory.style];
   const { plan, sounded, casing } = senses.well!;

@@ -43,7 +43,8 @@ function text(field: string, senses: Senses): string {
   }
 }
 
-function wash(memory: WellMemory, patience: Patience, senses: Senses): Deed | null | undefined {
+/** Breaking the powder and washing. */
+export function washDeed(memory: WellMemory, patience: Patience, senses: Senses): Deed | null | undefined {
   const style = STYLES[memory.style];
   if (style.breaks && !memory.broken) {
     if (!mayTry(patience, senses, 'breakPolymer')) return null;
@@ -83,16 +84,20 @@ function disinfect(memory: WellMemory, patience: Patience, senses: Senses): Deed
   return does('develop', { method: 'overPump', time_s: RINSE_s, rate_Lmin: HAND_PUMP_Lmin });
 }
 
-/** From the filled ring to the hand-over. */
+/** A crew that knows lets its seal swell or set before anything is done to the well. */
+export function setDeed(memory: WellMemory, _patience: Patience, senses: Senses): Deed | undefined {
+  const waits = memory.style !== 'green' && senses.well!.seals.some((seal) => !seal.set);
+  return waits && tryAgain(memory, 'set') ? does('waitFor', { until: 'set', cap_s: SET_CAP_s }) : undefined;
+}
+
+/** From the washed well to the hand-over. */
 export function finishDeed(memory: WellMemory, patience: Patience, senses: Senses): Deed | null {
   const style = STYLES[memory.style];
-  for (const step of [wash, test, disinfect]) {
+  for (const step of [test, disinfect]) {
     const deed = step(memory, patience, senses);
     if (deed !== undefined) return deed;
   }
-  const { seals, headWorks } = senses.well!;
-  if (memory.style !== 'green' && seals.some((seal) => !seal.set) && tryAgain(memory, 'set'))
-    return does('waitFor', { until: 'set', cap_s: SET_CAP_s });
+  const { headWorks } = senses.well!;
   if (!memory.headed && headWorks === null) {
     if (!mayTry(patience, senses, 'headWorks')) return null;
     memory.headed = !tryAgain(memory, 'headWorks');

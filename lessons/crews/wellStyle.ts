@@ -24,6 +24,8 @@ export interface WellStyle {
   /** Fills the ring between pack and seal; by and by, not by the barrow. */
   readonly backfills: boolean;
   readonly trickles: boolean;
+  /** Washes the well before it is sealed. */
+  readonly washesFirst: boolean;
   readonly breaks: { readonly dose_mgL: number; readonly contact_s: number } | null;
   /** Rounds of washing, one after the other and over again, until jar and sand are clean; at most so many rounds. */
   readonly washes: readonly Deed['payload'][];
@@ -65,6 +67,7 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     soundings: 8,
     backfills: true,
     trickles: true,
+    washesFirst: true,
     breaks: { dose_mgL: 1000, contact_s: 6 * HOUR_s },
     washes: [
       { method: 'surge', time_s: HOUR_s, strokes_min: 30 },
@@ -74,7 +77,7 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     ],
     rounds: 16,
     test: { step_s: 2 * HOUR_s, recovery_s: HOUR_s },
-    disinfect: { dose_mgL: 100, contact_s: 12 * HOUR_s },
+    disinfect: { dose_mgL: 100, contact_s: 8 * HOUR_s },
     headWorks: { apron_m: 1.5, drain_m: 4, cap: true },
     record: ALL_FIELDS,
   },
@@ -83,7 +86,7 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     choosesSpot: true,
     keepsBook: true,
     joinsFirst: true,
-    pull: { speed_ms: 0.2, topUp: true },
+    pull: { speed_ms: 0.2, topUp: false },
     run: { fill: true, speed_ms: 0.2 },
     works: 3,
     work_s: 120,
@@ -91,6 +94,7 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     soundings: 4,
     backfills: true,
     trickles: false,
+    washesFirst: false,
     breaks: { dose_mgL: 500, contact_s: HOUR_s },
     washes: [
       { method: 'surge', time_s: HOUR_s / 2, strokes_min: 20 },
@@ -115,6 +119,7 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     soundings: 0,
     backfills: true,
     trickles: false,
+    washesFirst: false,
     breaks: null,
     washes: [{ method: 'overPump', time_s: 600, rate_Lmin: 15 }],
     rounds: 1,

@@ -6,8 +6,8 @@ import { coarseBelow, ownLayers } from './ownLayers';
 import { mayTry, type Patience } from './patience';
 import { bestSpot } from './wellJob';
 import { casingDeed, joinDeed } from './wellCasing';
-import { fillDeed } from './wellFill';
-import { finishDeed } from './wellFinish';
+import { fillDeed, sealDeed } from './wellFill';
+import { finishDeed, setDeed, washDeed } from './wellFinish';
 import type { WellMemory } from './wellMemory';
 import { STYLES } from './wellStyle';
 
@@ -65,7 +65,7 @@ export function wellDeed(memory: WellMemory, patience: Patience, senses: Senses)
   if (senses.waiting !== null) return null;
   // Nothing is begun before the last act is done; the clock runs on to its end.
   if (senses.hands.tasks.length > 0) return does('waitFor', { until: 'taskDone', cap_s: 86400 });
-  for (const step of [planDeed, casingDeed, fillDeed]) {
+  for (const step of [planDeed, casingDeed, fillDeed, washDeed, sealDeed, setDeed]) {
     const deed = step(memory, patience, senses);
     if (deed !== undefined) return deed;
   }

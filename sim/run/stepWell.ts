@@ -3,6 +3,7 @@
 import { tendAnnulus } from './annulus';
 import { watchDaylight } from './daylight';
 import { wander } from './noise';
+import { tendPit } from './pitWeather';
 import type { Run } from './run';
 import { watchStocks } from './stocks';
 import { workTasks } from './tasks';
@@ -16,6 +17,7 @@ export function stepWell(run: Run): void {
   forgetOld(run);
   watchDaylight(run);
   workTasks(run);
+  tendPit(run);
   tendAnnulus(run);
   tendWell(run);
   // A hole given up for the next one leaves none.

@@ -48,6 +48,8 @@ function nextMoves(run: Run, stream: Stream, habits: readonly string[]): Move[] 
   const { scenario, state } = run;
   if (!scenario.well) return HABITS[pick(stream, habits)](run, stream);
   if (cased(run)) return WELL_HABITS[pick(stream, WELL_HABIT_NAMES)](run, stream);
+  // A hole that does not let the casing in is given up at last.
+  if (state.tick > LATE_s) return HABITS.endsTheJob(run, stream);
   if (state.machine.stem === 'stuck') return HABITS.worksItFree(run, stream);
   if (state.completion.plan === null) return makesAWell(run, stream);
   return chance(stream, 0.9) ? bringsItDown(run, stream) : HABITS.endsTheJob(run, stream);

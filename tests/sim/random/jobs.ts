@@ -28,6 +28,14 @@ const CLAY_EVERY = 23;
 const inClay = (n: number): boolean => n % CLAY_EVERY === CLAY_EVERY - 1;
 const CLAY_RODS = 14;
 
+/** One job in so many is meant for a run of hours: its stocks last. */
+export const LONG_EVERY = 25;
+
+/** One job in so many goes on from a hole that is there already to a well, and takes its time, s. */
+const WELL_EVERY = 30;
+const isWell = (n: number): boolean => n % WELL_EVERY === 11 && !inClay(n) && n % LONG_EVERY !== LONG_EVERY - 1;
+const WELL_TICKS = 43_200;
+
 /** Half of the jobs stand in a setting; of the others each soil in turn makes up most of the ground. */
 function anyGround(n: number, stream: Stream): Ground {
   const seed = whole(stream, 0, 4294967295);
@@ -35,6 +43,14 @@ function anyGround(n: number, stream: Stream): Ground {
     kind,
     thickness_m: [least, most] as [number, number],
   });
+  // Ground in which a hole for a well stands for a while, with water near.
+  if (isWell(n)) {
+    const layers = [
+      bed('firmClay', 1, 5),
+      bed(pick(stream, ['mediumSand', 'coarseSand', 'siltySand', 'firmClay']), 40, 40),
+    ];
+    return buildGround({ layers, waterTable_m: [0.3, 1.5] }, seed);
+  }
   // Clay that holds a full hole and closes a deep empty one, with water far below.
   if (inClay(n)) return buildGround({ layers: [bed('firmClay', 40, 40)], waterTable_m: [24, 30] }, seed);
   if (n % 2 === 0) return ground(SETTINGS[(n / 2) % SETTINGS.length], seed);
@@ -124,13 +140,6 @@ function deepened(stream: Stream, opening: Opening, kit: Kit): Opening {
   return { ...opening, rods, rodsInAll: rods + 2, starter_m, setOut: false, maxDepth_m: Math.ceil(starter_m + 4) };
 }
 
-/** One job in so many is meant for a run of hours: its stocks last. */
-export const LONG_EVERY = 25;
-
-/** One job in so many goes on from a hole that is there already to a well, and takes its time, s. */
-const WELL_EVERY = 30;
-const isWell = (n: number): boolean => n % WELL_EVERY === 11 && !inClay(n) && n % LONG_EVERY !== LONG_EVERY - 1;
-const WELL_TICKS = 43_200;
 /** How long a job is played: most of them as long as is asked. */
 export const ticksFor = (n: number, ticks: number): number => (isWell(n) ? WELL_TICKS : ticks);
 

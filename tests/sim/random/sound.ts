@@ -5,8 +5,13 @@ import { ledgerOf, sensesOf, type Run } from '../../../sim';
 const MOST_LOST = 1e-9;
 /** Amounts, shares, times, sizes: none of them may be less than nothing. */
 const NEVER_NEGATIVE = /_(m3|m4|kg|kgm3|L|gL|frac|s|m2|m|Pa)$/;
+type Rule = { readonly least: number; readonly most: number };
+
 /** Lengths with a sign: how far a lift (negative) or a lowering has still to go. */
 const SIGNED: readonly string[] = ['motion_m'];
+/** Depths of water in and about a well: it may stand in the casing above the ground. */
+const STANDS_UP = /(well|signs)\..*(level_m|static_m|lowest_m|recovered_m)$/;
+const ANY: Rule = { least: -Infinity, most: Infinity };
 /** Depths of which -1 says that there is none. */
 const MAY_BE_NONE: readonly string[] = ['refusedAt_m', 'looked_m'];
 /** Shares of a whole. */
@@ -14,7 +19,6 @@ const SHARES = /_frac$/;
 /** May pass 1: the fluid that comes back when the hole overflows, as a share of what is pumped. */
 const OVER_ONE: readonly string[] = ['returns_frac'];
 
-type Rule = { readonly least: number; readonly most: number };
 const rules = new Map<string, Rule>();
 
 function ruleFor(name: string): Rule {
@@ -43,8 +47,8 @@ function firstFault(holder: object, rule: Rule | null, path: string): string | n
   }
   const list = Array.isArray(holder);
   for (const [key, value] of Object.entries(holder) as [string, unknown][]) {
-    const own = list ? rule! : ruleFor(key);
     const here = list ? `${path}[${key}]` : `${path}.${key}`;
+    const own = list ? rule! : STANDS_UP.test(here) ? ANY : ruleFor(key);
     if (typeof value === 'number') {
       const found = fault(value, own, here);
       if (found) return found;
