@@ -61,7 +61,7 @@ function watchStem(run: Run): void {
   if (stem.stalled !== stem.stalledTold)
     tell(run, stem.stalled ? 'stalled' : 'restarted', { depth_m: run.state.hole.depth_m });
   stem.stalledTold = stem.stalled;
-  const down = stemLength_m(run) - stem.bit_m < ROD_DOWN_m;
+  const down = stem.rods > 0 && stemLength_m(run) - stem.bit_m < ROD_DOWN_m;
   if (down && !stem.rodDownTold) tell(run, 'rodDown', { depth_m: run.state.hole.depth_m, rods: stem.rods });
   stem.rodDownTold = down;
   if (!stem.balledTold && stem.balling_frac > BALLED_frac) {
