@@ -7,15 +7,16 @@ import golden from './golden.json';
 interface Golden {
   readonly crew: string;
   readonly seed: number;
-  /** A whole hole of this depth in this setting; without, the lesson first-rods. */
+  /** Of this lesson; or a whole hole of this depth in this setting; without either, the lesson first-rods. */
+  readonly lesson?: string;
   readonly depth_m?: number;
   readonly setting?: string;
   readonly hash: string;
 }
 
-const lessonOf = ({ depth_m, setting }: Golden): Lesson =>
+const lessonOf = ({ lesson, depth_m, setting }: Golden): Lesson =>
   depth_m === undefined
-    ? lessonById('first-rods')!
+    ? lessonById(lesson ?? 'first-rods')!
     : practiceFor('open-hole', { depth_m, setting: setting as SettingId })!;
 
 it('the hashes of played runs are those written down for this version', () => {
