@@ -7,6 +7,26 @@ export const WELL_SENSED: readonly string[] = [
   'completion.casing.look',
   'completion.casing.shoe_m',
   'completion.casing.snapped',
+  // The crew's own plan, as it wrote it down.
+  ...[
+    'cap',
+    'casing',
+    'centralisers',
+    'cloth',
+    'pack',
+    'packTop_m',
+    'screenFrom_m',
+    'screenTo_m',
+    'seal',
+    'sealFrom_m',
+    'sealTo_m',
+    'slotArc_mm',
+    'slotRows',
+    'slotSpacing_mm',
+    'slotWidth_mm',
+    'stickUp_m',
+    'sump_m',
+  ].map((name) => `completion.plan.${name}`),
 ];
 
 /** Senses must not depend on them. */
@@ -19,4 +39,6 @@ export const WELL_HIDDEN: readonly string[] = [
   'completion.casing.motion_ms',
   'completion.casing.steel_m',
   'completion.casing.worked_m',
+  // What was thrown in is known by what was poured; where it stands is not.
+  'completion.openFill_m3[]',
 ];

@@ -4,9 +4,19 @@ import { restoreRun, sensesOf, snapshotOf, type Run, type Snapshot } from '../..
 import { does } from '../../rig';
 import { packedAndSealed, seconds, setWell } from '../../setWell';
 import { fieldsOf, type Field, type Plain } from './fields';
+import { WELL_HIDDEN, WELL_SENSED } from './sensedWell';
 
-/** The jar, the dipper, the test sheet, the nose, the finished head. */
+/** The buckets that went down, the line let down after them; the jar, the dipper, the test sheet, the nose, the finished head. */
 const SENSED: readonly string[] = [
+  ...WELL_SENSED,
+  'completion.poured[].fill',
+  'completion.poured[].volume_m3',
+  'completion.seals[].seal',
+  'completion.seals[].volume_m3',
+  'completion.seals[].placed_tick',
+  'completion.seals[].ready_tick',
+  'completion.sounded.top_m',
+  'completion.sounded.tick',
   'well.jar.tick',
   'well.jar.turbidity_NTU',
   'well.jar.sand_gL',
@@ -31,6 +41,16 @@ const SENSED: readonly string[] = [
 
 /** What nobody on site can know at once, and what the crew knows because it did it. */
 const HIDDEN: readonly string[] = [
+  ...WELL_HIDDEN,
+  'completion.seals[].told',
+  // The ring round the casing: only the line on its weight tells of it.
+  ...['K_Pasn', 'n_ratio', 'density_kgm3', 'salt_gL', 'dz_m', 'cells', 'used', 'caves', 'entered_m3', 'looked_m'].map(
+    (name) => `completion.annulus.${name}`,
+  ),
+  ...['bridged', 'clogged_frac', 'fall_ms', 'falling_m3', 'fill_m3', 'inFlight_m3', 'offMiddle_frac', 'put_m3'].map(
+    (name) => `completion.annulus.${name}[]`,
+  ),
+  ...['radius_m', 'spoilt_frac', 'support_frac'].map((name) => `completion.annulus.${name}[]`),
   'well.closed',
   'well.closedTick',
   'well.casing',
@@ -77,7 +97,12 @@ const HIDDEN: readonly string[] = [
 
 /** A well in which everything has been done once. */
 function wellDone(): Run {
-  const run = setWell({ fill: packedAndSealed(), invaded_m: 0.13, dose_ratio: 1 });
+  const [, ...below] = packedAndSealed()!;
+  const run = setWell({ fill: below, invaded_m: 0.13, dose_ratio: 1 });
+  does(run, 'placeSeal', { seal: 'bentoniteGranules', volume_L: 2, rate_Lmin: 2 });
+  seconds(run, 61);
+  does(run, 'sound');
+  seconds(run, 301);
   does(run, 'develop', { method: 'surge', time_s: 600 });
   seconds(run, 601);
   does(run, 'yieldTest', { lift: 'suction', rate1_Lmin: 15, step_s: 600, recovery_s: 300 });
@@ -92,13 +117,15 @@ function wellDone(): Run {
 }
 
 const run = wellDone();
-const fields = fieldsOf(run.state).filter((field) => field.kind.startsWith('well.') && field.get() !== null);
+const fields = fieldsOf(run.state).filter((field) => /^(well|completion)\./.test(field.kind) && field.get() !== null);
 const sensed = (): string => JSON.stringify(sensesOf(run));
 
 function other(field: Field): Plain {
   const value = field.get();
   // A jar that is clear tells another story.
   if (field.kind.startsWith('well.jar.')) return 0;
+  // A seal that shall be ready some day is not set now.
+  if (field.kind === 'completion.seals[].ready_tick') return 1e9;
   if (typeof value === 'number') return value === 0 ? 1 : value * 3;
   return typeof value === 'boolean' ? !value : `${String(value)}?`;
 }
