@@ -6,20 +6,18 @@ import {
   buildGround,
   createRun,
   replayRun,
-  restoreRun,
   sensesOf,
-  snapshotOf,
   step,
   type Ground,
   type Run,
   type Scenario,
-  type Snapshot,
 } from '../../../sim';
 import { playOn, playRandom } from '../random/crew';
 import { randomJob } from '../random/jobs';
 import { fieldsOf, type Field, type Plain } from './fields';
 import { GROUND_HIDDEN, HEARD_AT_THE_BIT, HIDDEN, OWN, SENSED } from './sensed';
 import { WELL_HIDDEN, WELL_SENSED } from './sensedWell';
+import { copyOf, wellAt, wholeWell } from './wellMoments';
 
 const JOBS = 16;
 const TICKS = 1200;
@@ -37,7 +35,8 @@ const OLD_HOLE = {
 const MOMENTS = [95, 333, 570, 811, 1120];
 
 /** What a task remembers is one field, whatever its names are. A null is no field of its own. */
-const kindOf = ({ kind }: Field): string => kind.replace(/^tasks\[\]\.data\..*/, 'tasks[].data');
+const kindOf = ({ kind }: Field): string =>
+  kind.replace(/^tasks\[\]\.data\..*/, 'tasks[].data').replace(/^recordFields\..*/, 'recordFields.*');
 const realFields = (root: object): Field[] => fieldsOf(root).filter((field) => field.get() !== null);
 
 interface Moment {
@@ -54,21 +53,33 @@ function momentOf(run: Run): Moment {
   return { run, byKind };
 }
 
+/** Parts of each phase of a well at which it is looked at. */
+const PARTS_frac = [0.03, 0.4, 0.9];
+
 const moments: Moment[] = [];
 beforeAll(() => {
+  const well = wholeWell();
+  const ticks = well.stretches.flatMap(({ from_tick, to_tick }) =>
+    PARTS_frac.map((part) => Math.floor(from_tick + part * (to_tick - from_tick))),
+  );
+  for (const run of wellAt(well, [...ticks, well.run.state.tick])) {
+    // Cuttings in the hole before the casing was in.
+    run.state.completion.openFill_m3[0] = 0.01;
+    moments.push(momentOf(run));
+  }
   for (let n = 0; n < JOBS; n++) {
     playRandom(randomJob(n), `random ${n}`, TICKS, (run) => {
       // Those at which something has just happened, too.
       const { tick, recent } = run.state;
       if (!MOMENTS.includes(tick) && !(recent.length > 0 && tick % 8 === 0)) return;
-      const there = restoreRun(run.scenario, JSON.parse(JSON.stringify(snapshotOf(run))) as Snapshot);
+      const there = copyOf(run);
       // So that some sample has all its names.
       if (there.state.samples.length > 0) act(there, 'nameSample', ALL_NAMES);
       if (there.state.oldHoles.length === 0) there.state.oldHoles.push(structuredClone(OLD_HOLE));
       moments.push(momentOf(there));
     });
   }
-}, 120_000);
+}, 300_000);
 
 const sensed = (run: Run): string => JSON.stringify(sensesOf(run));
 
@@ -114,7 +125,7 @@ describe('senses', () => {
   const factor = fc.oneof(fc.constantFrom(0, 0.5, 0.999, 1.001, 2, 1000), fc.double({ min: 0, max: 10, noNaN: true }));
 
   it('stay the same whatever the hidden fields hold', () => {
-    const closed = [...HIDDEN, ...OWN];
+    const closed = [...HIDDEN, ...OWN, ...WELL_HIDDEN];
     fc.assert(
       fc.property(
         fc.nat({ max: 100_000 }),
@@ -142,7 +153,7 @@ describe('senses', () => {
   it('stay the same when all hidden fields change at once', () => {
     for (const { run, byKind } of moments)
       for (const by of [0.3, 7]) {
-        const changes = [...HIDDEN, ...OWN].flatMap((kind) =>
+        const changes = [...HIDDEN, ...OWN, ...WELL_HIDDEN].flatMap((kind) =>
           (byKind.get(kind) ?? []).map((field): [Field, Plain] => [field, otherValue(field, by, run)]),
         );
         expect(lookedAtWith(run, changes)).toBe(sensed(run));
@@ -150,7 +161,7 @@ describe('senses', () => {
   });
 
   it('do show every field that is listed as sensed', () => {
-    const blind = SENSED.filter(
+    const blind = [...SENSED, ...WELL_SENSED].filter(
       (kind) =>
         !moments.some(({ run, byKind }) =>
           (byKind.get(kind) ?? []).some((field) =>
