@@ -35,6 +35,9 @@ export interface AnnulusState {
   salt_gL: number;
   /** Level at which the wall was last looked at, m; whether something caved then. */
   looked_m: number;
+  /** Cell in which the pieces that fall now will jam, and the fill they are of; -1: nowhere. */
+  jamCell: number;
+  jamFill: number;
   caves: boolean;
 }
 
@@ -60,6 +63,8 @@ export function createAnnulus(dz_m: number, cells: number, used: number): Annulu
     density_kgm3: 1000,
     salt_gL: 0,
     looked_m: -1,
+    jamCell: -1,
+    jamFill: -1,
     caves: true,
   };
 }

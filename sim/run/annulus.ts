@@ -2,7 +2,7 @@
 
 import { freeRoom_m3, cellRoom_m3, type AnnulusState, type Standpipe } from '../completion/annulus';
 import { breakBridges, fallOn, letFall } from '../completion/falling';
-import { fillIndex, GROUND_FILL } from '../completion/fills';
+import { FILL_NAMES, fillIndex, GROUND_FILL } from '../completion/fills';
 import type { PlacedSeal } from '../completion/completion';
 import { BED_POROSITY } from '../hole/hole';
 import { cohesion_Pa, readNeed } from '../hole/wall/need';
@@ -130,11 +130,23 @@ export function shakeRing(run: Run): void {
   breakBridges(annulus, standpipe(run), sets);
 }
 
+/** Where pieces jam, they do when the first of them come by, whoever may still be pouring. */
+function jam(run: Run, annulus: AnnulusState): void {
+  const { jamCell, jamFill } = annulus;
+  if (jamCell < 0) return;
+  if (annulus.falling_m3[jamFill * annulus.cells + jamCell] > 0) {
+    annulus.jamCell = -1;
+    annulus.bridged[jamCell] = 1;
+    tell(run, 'packBridged', { fill: FILL_NAMES[jamFill], at_m: (jamCell + 1) * annulus.dz_m });
+  } else if (annulus.inFlight_m3[jamFill] === 0) annulus.jamCell = -1;
+}
+
 /** The ring's half of the light second. With nothing falling, nothing caving and no seal to wait for it does nothing. */
 export function tendAnnulus(run: Run): void {
   const { annulus, seals } = run.state.completion;
   if (!annulus) return;
   const pipe = standpipe(run);
+  jam(run, annulus);
   fallOn(annulus, pipe, TICK_s);
   const level_m = run.state.well!.level_m;
   const moved = annulus.caves || Math.abs(level_m - annulus.looked_m) > MOVED_m;

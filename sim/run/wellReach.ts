@@ -51,6 +51,8 @@ export function waterRefusal(run: Run): RefusalKey | null {
 export function casingRefusal({ state, scenario }: Run): RefusalKey | null {
   if (!scenario.well) return 'casingNotIn';
   if (state.well) return null;
+  // What sets the casing waits until the joint under way is made.
+  if (state.tasks.some(({ action }) => action === 'joinCasing')) return 'handsBusy';
   const { casing, plan } = state.completion;
   return plan && casing.shoe_m > 0 && casing.motion_m === 0 ? null : 'casingNotIn';
 }

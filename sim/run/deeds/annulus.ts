@@ -80,12 +80,14 @@ function beginPour(run: Run, task: Task | null, fill: FillName, volume_m3: numbe
   task.data.left_m3 = volume_m3;
   task.data.rate_m3s = rate_m3s;
   task.data.poured_m3 = 0;
-  task.data.jam = -1;
   if (piece_mm(fill) === 0) return;
   annulus.fall_ms[f] = fallSpeed_ms(annulus, fill);
+  // What still falls of an earlier pour will jam where it would have jammed.
+  if (annulus.jamCell >= 0 && annulus.jamFill === f) return;
   const from = entryCell(run, annulus, pipe);
   const to = Math.max(from, Math.min(annulus.used, topCell(annulus)) - 1);
-  task.data.jam = jamCell(annulus, from, to, pipe, piece_mm(fill), rate_m3s, annulus.fall_ms[f], chance);
+  annulus.jamCell = jamCell(annulus, from, to, pipe, piece_mm(fill), rate_m3s, annulus.fall_ms[f], chance);
+  annulus.jamFill = f;
 }
 
 /** One second of pouring. */
@@ -109,21 +111,11 @@ function pour(run: Run, task: Task): void {
       Math.max(0, freeRoom_m3(annulus, entry, pipe) - annulus.falling_m3[f * annulus.cells + entry]),
     );
     letFall(annulus, f, entry, put_m3);
-    jam(run, task, annulus, f);
   }
   annulus.put_m3[f] += put_m3;
   task.data.left_m3 -= put_m3;
   task.data.poured_m3 += put_m3;
   if (put_m3 < NO_ROOM_m3) task.endTick = run.state.tick;
-}
-
-/** Where the pieces jam, they do when the first of them come by. */
-function jam(run: Run, task: Task, annulus: AnnulusState, f: number): void {
-  const at = task.data.jam;
-  if (at < 0 || !(annulus.falling_m3[f * annulus.cells + at] > 0)) return;
-  task.data.jam = -1;
-  annulus.bridged[at] = 1;
-  tell(run, 'packBridged', { fill: task.word, at_m: (at + 1) * annulus.dz_m });
 }
 
 function ended(run: Run, task: Task): FillName {

@@ -105,6 +105,8 @@ export const bookDeeds: Deeds = {
   stopDrilling: {
     refusal: (run) => (run.state.machine.stem === 'stuck' ? 'stemStuck' : run.state.stem.turning ? 'turningOn' : null),
     begin: (run) => {
+      const { job } = run.state.machine;
+      if (job !== 'siteSetup' && job !== 'drilling') return;
       send(run, 'stopDrilling');
       tell(run, 'drillingStopped', { depth_m: run.state.hole.depth_m, rods: run.state.stem.rods });
     },

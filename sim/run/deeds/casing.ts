@@ -43,8 +43,8 @@ function joinRefusal(run: Run): RefusalKey | null {
 function runRefusal(run: Run): RefusalKey | null {
   const { machine, stem, completion, tasks } = run.state;
   const { plan, casing } = completion;
-  if (machine.job !== 'pullingOut' && machine.job !== 'casing')
-    return casing.look === 'set' ? 'casingSet' : 'stillDrilling';
+  if (casing.look === 'set') return 'casingSet';
+  if (machine.job !== 'pullingOut' && machine.job !== 'casing') return 'stillDrilling';
   if (stem.rods > 0) return 'stemInHole';
   if (!plan) return 'notPlanned';
   if (casing.joined === 0) return 'nothingJoined';

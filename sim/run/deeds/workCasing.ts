@@ -7,7 +7,7 @@ import { shoe_m, type WellPlan } from '../../completion/plan';
 import { RUNNING_GAP_m } from '../../completion/planCheck';
 import { bedTop_m } from '../../hole/hole';
 import { passableTo_m } from '../../hole/wall/passage';
-import { pipeOf } from '../casing';
+import { fillTop_m, pipeOf } from '../casing';
 import { casingPlaceInto } from '../casingPlace';
 import type { Run } from '../run';
 import { tell } from '../tell';
@@ -34,13 +34,16 @@ function bears_N(run: Run, plan: WellPlan, casing: CasingState): number {
   return Math.min(slots_N, axial_N(pipe) * Math.min(cured_frac, casing.joint_frac));
 }
 
+/** Top of what it stands in or over: the bed, and what was thrown in on it, m. */
+const looseTop_m = (run: Run): number =>
+  fillTop_m(run, bedTop_m(run.state.hole, casingPlaceInto(run.work.place, run.state.completion)));
+
 /** How far a stroke brings it, m: through loose fill, and past a wall that is a little too tight to run through. */
 function strokeWay_m(run: Run, plan: WellPlan, casing: CasingState): number {
-  const { hole, completion } = run.state;
+  const { hole } = run.state;
   const wanted_m = Math.min(casing.shoe_m + STROKE_m, shoe_m(plan), hole.depth_m);
   const reach_m = passableTo_m(hole, casing.shoe_m, wanted_m, pipeOf(plan).outside_m / 2);
-  const fillTop_m = bedTop_m(hole, casingPlaceInto(run.work.place, completion));
-  const inFill_m = Math.max(0, reach_m - Math.max(casing.shoe_m, fillTop_m));
+  const inFill_m = Math.max(0, reach_m - Math.max(casing.shoe_m, looseTop_m(run)));
   const left_m = LOOSE_m - casing.worked_m;
   return inFill_m <= left_m ? reach_m - casing.shoe_m : Math.max(0, reach_m - inFill_m + left_m - casing.shoe_m);
 }
@@ -53,12 +56,11 @@ function stroke(run: Run, time_s: number): void {
     tell(run, 'casingSnapped', { shoe_m: casing.shoe_m, force_N: stroke_N(time_s) });
     return;
   }
-  const { hole, completion } = run.state;
-  const fillTop_m = bedTop_m(hole, casingPlaceInto(run.work.place, completion));
+  const top_m = looseTop_m(run);
   const way_m = strokeWay_m(run, plan, casing);
   const before_m = casing.shoe_m;
   casing.shoe_m += way_m;
-  casing.worked_m += Math.max(0, casing.shoe_m - Math.max(before_m, fillTop_m));
+  casing.worked_m += Math.max(0, casing.shoe_m - Math.max(before_m, top_m));
   if (casing.shoe_m < shoe_m(plan) - 1e-9) return;
   casing.look = 'landed';
   tell(run, 'casingLanded', { shoe_m: casing.shoe_m, planned_m: shoe_m(plan) });
@@ -67,10 +69,10 @@ function stroke(run: Run, time_s: number): void {
 /** Whether nothing holds the casing any more: it can be run on. */
 function isFree(run: Run): boolean {
   const { plan, casing } = run.state.completion;
-  const { hole, completion } = run.state;
+  const { hole } = run.state;
   const next_m = casing.shoe_m + STROKE_m;
   const wide = passableTo_m(hole, casing.shoe_m, next_m, pipeOf(plan!).outside_m / 2 + RUNNING_GAP_m) >= next_m;
-  return wide && bedTop_m(hole, casingPlaceInto(run.work.place, completion)) > next_m;
+  return wide && looseTop_m(run) > next_m;
 }
 
 export const workCasing: Deed = {
