@@ -1,13 +1,5 @@
 // A well set at once: a hole as if just drilled, a casing in it, the ring filled as told. For tests of what comes after.
-import {
-  buildGround,
-  createRun,
-  DEFAULT_KIT,
-  step,
-  type GroundRecipe,
-  type Run,
-  type WellPlan,
-} from '../sim';
+import { buildGround, createRun, DEFAULT_KIT, step, type GroundRecipe, type Run, type WellPlan } from '../sim';
 import { createAnnulus } from '../sim/completion/annulus';
 import { fillIndex, type FillName } from '../sim/completion/fills';
 import { beginWell } from '../sim/run/wellBegin';

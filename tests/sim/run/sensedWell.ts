@@ -42,7 +42,10 @@ export const WELL_HIDDEN: readonly string[] = [
   ...partsOf('completion.casing', 'filling glued_tick inside_m joint_frac motion_m motion_ms steel_m worked_m'),
   'completion.openFill_m3[]',
   'completion.seals[].told',
-  ...partsOf('completion.annulus', 'dz_m cells used entered_m3 K_Pasn n_ratio density_kgm3 salt_gL looked_m caves jamCell jamFill'),
+  ...partsOf(
+    'completion.annulus',
+    'dz_m cells used entered_m3 K_Pasn n_ratio density_kgm3 salt_gL looked_m caves jamCell jamFill',
+  ),
   ...partsOf('completion.annulus', 'radius_m[] offMiddle_frac[] fill_m3[] falling_m3[] inFlight_m3[] fall_ms[]'),
   ...partsOf('completion.annulus', 'bridged[] spoilt_frac[] clogged_frac[] support_frac[] put_m3[]'),
   // The crew's own book.
