@@ -22,10 +22,11 @@ describe('the record of a well', () => {
   });
 
   it('has each fill with its litres, its top only where it was sounded', () => {
-    expect(sheet.fills.map(({ use, material, volume_L }) => [use, material, volume_L])).toEqual([
-      ['pack', 'pack07', 20],
-      ['seal', 'bentonitePellets', 12],
-    ]);
+    const poured = run.log.flatMap(([, action, { pack, seal, volume_L }]) =>
+      action === 'pourPack' ? [['pack', pack, volume_L]] : action === 'placeSeal' ? [['seal', seal, volume_L]] : [],
+    );
+    expect(poured.map(([use]) => use)).toEqual(['pack', 'seal']);
+    expect(sheet.fills.map(({ use, material, volume_L }) => [use, material, volume_L])).toEqual(poured);
     const sounded = sheet.soundings.map(({ depth_m }) => depth_m);
     expect(sounded.length).toBe(2);
     expect(sheet.fills.map(({ from_m }) => from_m)).toEqual(sounded);
