@@ -24,20 +24,23 @@ function clean({ well }: Senses): boolean {
   return water !== null && water.jar === 'clear' && (water.sand === 'none' || water.sand === 'few');
 }
 
+/** To the centimetre, as a tape is read. */
+const read_m = (depth_m: number): string => `${Math.round(depth_m * 100) / 100} m`;
+
 /** What is written into a field of the record: what was seen, or at least that it was thought of. */
 function text(field: string, senses: Senses): string {
   const { dip, test, water } = senses.well!;
   switch (field) {
     case 'waterMet':
-      return dip === null ? 'not dipped' : `stands at ${dip.level_m} m`;
+      return dip === null ? 'not dipped' : `stands at ${read_m(dip.level_m)}`;
     case 'waterLook':
       return water === null ? 'not seen' : `${water.jar}, sand: ${water.sand}`;
     case 'drilling':
-      return `${senses.stem.bottom_m} m with the hand kit`;
+      return `${read_m(senses.stem.bottom_m)} with the hand kit`;
     case 'laboratory':
       return 'sample to be taken before anybody drinks';
     case 'remarks':
-      return test === null ? 'not tested' : `lowest level of the test ${test.lowest_m} m`;
+      return test === null ? 'not tested' : `lowest level of the test ${read_m(test.lowest_m)}`;
     default:
       return `${field}: asked and noted`;
   }
