@@ -1,14 +1,11 @@
 // The constants at the top of the sources of sim: what they come to, and whether their remarks call them ASSUMED.
 import { readFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import ts from 'typescript';
 import { ROOT, sourcesBelow } from './program';
 
 export const SIM = join(ROOT, 'sim');
-
-const modules = import.meta.glob<Record<string, unknown>>(['../../sim/**/*.ts', '!../../sim/**/*.d.ts'], {
-  eager: true,
-});
 
 export interface Constant {
   /** Undefined where it is neither exported nor made of plain numbers. */
@@ -52,6 +49,11 @@ export function numbersIn(text: string): (number | undefined)[] {
   return Array.isArray(list) ? list.map((part) => (Number.isFinite(part) ? (part as number) : undefined)) : [];
 }
 
+const files = sourcesBelow(SIM).map((path) => relative(SIM, path).split(sep).join('/'));
+const modules = new Map<string, Record<string, unknown>>();
+for (const file of files)
+  modules.set(file, (await import(pathToFileURL(join(SIM, file)).href)) as Record<string, unknown>);
+
 function constantsOf(file: string): Map<string, Constant> {
   const text = readFileSync(join(SIM, file), 'utf8');
   const source = ts.createSourceFile(file, text, ts.ScriptTarget.ES2023, true);
@@ -66,15 +68,13 @@ function constantsOf(file: string): Map<string, Constant> {
     if (!ts.isVariableStatement(statement)) continue;
     for (const { name, initializer } of statement.declarationList.declarations) {
       if (!initializer || !/^[A-Z]/.test(name.getText())) continue;
-      const value = modules[`../../sim/${file}`]?.[name.getText()] ?? valueOf(initializer, known);
+      const value = modules.get(file)?.[name.getText()] ?? valueOf(initializer, known);
       known.set(name.getText(), value);
       found.set(name.getText(), { value, assumed: /ASSUMED/.test(head + remark) });
     }
   }
   return found;
 }
-
-const files = sourcesBelow(SIM).map((path) => relative(SIM, path).split(sep).join('/'));
 
 /** By file below sim, then by name: every constant in capitals. */
 export const CONSTANTS: ReadonlyMap<string, ReadonlyMap<string, Constant>> = new Map(
