@@ -10,6 +10,7 @@ import {
   type Scenario,
   type Stream,
 } from '../../../sim';
+import { darkAt } from '../../../sim/run/daylight';
 import { chance, nextAct, pick } from './draws';
 import { HABITS, HABIT_NAMES, type Move } from './habits';
 import { bringsItDown, makesAWell, WELL_HABITS, WELL_HABIT_NAMES } from './wellHabits';
@@ -47,6 +48,7 @@ const cased = (run: Run): boolean => run.state.completion.casing.shoe_m > 0;
 function nextMoves(run: Run, stream: Stream, habits: readonly string[]): Move[] {
   const { scenario, state } = run;
   if (!scenario.well) return HABITS[pick(stream, habits)](run, stream);
+  if (darkAt(scenario, state.tick)) return HABITS.sleeps(run, stream);
   if (cased(run)) return WELL_HABITS[pick(stream, WELL_HABIT_NAMES)](run, stream);
   // A hole that does not let the casing in is given up at last.
   if (state.tick > LATE_s) return HABITS.endsTheJob(run, stream);

