@@ -29,7 +29,7 @@ const STOP: readonly Move[] = [
   move(0, 'setThrottle', { throttle_frac: 0 }),
 ];
 
-/** A short thin string that three rows of long slots leave hardly whole. */
+/** A thin string that three rows of long slots leave hardly whole. */
 const WEAK = { casing: 'pvc63thin', slotRows: 3, slotArc_mm: 49, slotSpacing_mm: 6 } as const;
 /** A closed string with few slots and close cloth: what is lowered fast without filling floats. */
 const CLOSED = { casing: 'pvc63', slotRows: 1, slotSpacing_mm: 60, cloth: 'fine', cap: true } as const;
