@@ -43,3 +43,23 @@ export {
   type RecordSheet,
   type TestEntry,
 } from './record/sheet';
+export {
+  atOnce,
+  costsOf,
+  dearest,
+  marksAlong,
+  momentsOf,
+  MOST_STRETCHES,
+  nextIndex,
+  runAtMark,
+  settled,
+  valueAt,
+  valueOf,
+  valuing,
+  type Cost,
+  type Mark,
+  type Moment,
+  type Past,
+  type ShortItem,
+  type Value,
+} from './hindsight/index';

@@ -7,16 +7,26 @@ import { isOver } from './over';
 import { scenarioOf } from './scenario';
 import type { Lesson } from './schema';
 
-/** Lets the crew go on with a run until the lesson is over. */
-export function playOn(run: Run, lesson: Lesson, crew: Crew): Run {
+/** Lets the crew go on with a run until the lesson is over; stops for a moment each so many job seconds, so that other work can be done between. */
+export function* playing(run: Run, lesson: Lesson, crew: Crew, slice_s: number): Generator<void, void> {
+  let left_s = slice_s;
   while (!isOver(run, lesson)) {
     const deed = crew.decide(sensesOf(run));
     if (deed !== null) act(run, deed.action, deed.payload);
     // Who waits looks up again when the wait is over: with what it waited for, or with anything that a crew would turn round for.
     do {
       if (!isOver(run, lesson)) step(run);
+      if (--left_s <= 0) {
+        left_s = slice_s;
+        yield;
+      }
     } while (run.state.wait !== null && !isOver(run, lesson));
   }
+}
+
+/** The same without a stop. */
+export function playOn(run: Run, lesson: Lesson, crew: Crew): Run {
+  playing(run, lesson, crew, Infinity).next();
   return run;
 }
 

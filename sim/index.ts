@@ -21,7 +21,7 @@ export { groundAt, groundOf } from './run/ground';
 export type { OwnLayer, RunState, Sample, StemState, Task, Wait } from './run/state';
 export { createRun, type Run } from './run/run';
 export { step } from './run/step';
-export { replayRun } from './run/replay';
+export { playLog, replayRun } from './run/replay';
 export { hashRun, restoreRun, snapshotOf, type Snapshot } from './run/snapshot';
 export { createTrail, cutTrail, layMark, runAt, trailOf, TRAIL_STEP_s, type Trail, type TrailMark } from './run/trail';
 export { ledgerOf, type Ledger } from './run/ledger';
@@ -41,11 +41,18 @@ export { HIDDEN_EVENTS } from './run/names';
 export {
   TRACE_COLUMNS,
   TRACE_STEP_s,
+  WELL_TRACE_COLUMNS,
+  WELL_TRACE_STEP_s,
   createRecord,
+  lengthOf,
+  recordUpTo,
+  type RecordLength,
   type RunEvent,
   type RunRecord,
   type Trace,
   type TraceColumn,
+  type WellTrace,
+  type WellTraceColumn,
 } from './run/record';
 export {
   sensesOf,

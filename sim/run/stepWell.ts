@@ -9,6 +9,7 @@ import { watchStocks } from './stocks';
 import { workTasks } from './tasks';
 import { forgetOld } from './tell';
 import { watchWait } from './waiting';
+import { wellRow } from './trace';
 import { tendWell } from './wellTick';
 
 /** Carries a well one second on, in place. */
@@ -25,5 +26,6 @@ export function stepWell(run: Run): void {
   wander(state.noise, run.streams.senses, state.tick);
   watchStocks(run);
   watchWait(run);
+  wellRow(run);
   state.tick += 1;
 }
