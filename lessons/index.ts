@@ -13,7 +13,7 @@ export { ITEMS } from './rubric/index';
 export { fittingNames } from './rubric/grains';
 export { HAZARD_IDS, hazardWords, type HazardId } from './hazards';
 export { coachingCard } from './coaching';
-export { CREWS, createCrew, isCrewName } from './crews/index';
+export { CREWS, createCrew, isCrewName, WORKING_CREWS } from './crews/index';
 export type { Crew, Deed, Job } from './crews/crew';
 export { jobOf, playCrew, playOn } from './play';
 export {

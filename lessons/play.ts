@@ -30,12 +30,13 @@ export function playOn(run: Run, lesson: Lesson, crew: Crew): Run {
   return run;
 }
 
-/** What a crew is told of a lesson: the depth and the day, of a well the site plan as well; nothing of the ground. */
-export function jobOf(lesson: Lesson, scenario?: Pick<Scenario, 'ground'>): Job {
+/** What a crew is told of a lesson: the depth and the day, of a well the site plan as well; nothing of the ground. Only the crew that acts by chance makes use of the seed. */
+export function jobOf(lesson: Lesson, scenario?: Pick<Scenario, 'ground'> & Partial<Pick<Scenario, 'seed'>>): Job {
   const { depth_m, cap_s: time_s } = lesson.end;
-  if (!lesson.well || !scenario) return { depth_m, time_s };
+  const chance = scenario?.seed ?? 0;
+  if (!lesson.well || !scenario) return { depth_m, time_s, chance };
   const { site, contamination } = scenario.ground;
-  return { depth_m, time_s, well: { site, contamination } };
+  return { depth_m, time_s, chance, well: { site, contamination } };
 }
 
 export function playCrew(lesson: Lesson, crewName: string, seed: number): Run {

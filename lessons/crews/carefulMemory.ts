@@ -1,5 +1,6 @@
-// What the careful crew remembers: plain data, filled as the job goes on.
+// What a crew that drills with care remembers: plain data, filled as the job goes on.
 
+import { CARES, type CareName } from './careStyle';
 import { createPatience, type Patience } from './patience';
 import { createWater, type Water } from './carefulWater';
 import { createTrail, type Trail } from './climb';
@@ -10,6 +11,7 @@ import { createWellMemory, type WellMemory } from './wellMemory';
 import type { WellJob } from './wellJob';
 
 export interface CarefulMemory {
+  readonly care: CareName;
   /** The job: depth to reach, m, and length of the day, s. */
   goal_m: number;
   day_s: number;
@@ -20,8 +22,10 @@ export interface CarefulMemory {
   progress: Progress;
   cautionsRead: number;
   water: Water;
-  /** Powder put in so far, g. */
+  /** Powder and bentonite put in so far, g; job second from which the first of it counts as soaked, or -1. */
   powderIn_g: number;
+  bentoniteIn_g: number;
+  soaked_s: number;
   /** Rod for which the fluid was last felt, and seconds that stones were heard on this rod. */
   feltRod: number;
   stones_s: number;
@@ -44,13 +48,16 @@ export interface CarefulMemory {
   /** The hole is clear: the flow may stop. */
   stopping: boolean;
   feed_frac: number;
+  /** How fast the bit sinks when it is fed, m/s. */
+  sinking_ms: number;
   lastFeed_s: number;
   /** The well to be made; null where the job is a hole. */
   well: WellMemory | null;
 }
 
-export function createCarefulMemory(goal_m: number, day_s: number, well?: WellJob): CarefulMemory {
+export function createCarefulMemory(care: CareName, goal_m: number, day_s: number, well?: WellJob): CarefulMemory {
   return {
+    care,
     goal_m,
     day_s,
     patience: createPatience(),
@@ -59,8 +66,10 @@ export function createCarefulMemory(goal_m: number, day_s: number, well?: WellJo
     trouble: createTrouble(),
     progress: createProgress(),
     cautionsRead: 0,
-    water: createWater(),
+    water: createWater(CARES[care].start_gL),
     powderIn_g: 0,
+    bentoniteIn_g: 0,
+    soaked_s: -1,
     feltRod: 1,
     stones_s: 0,
     sampledRod: 0,
@@ -74,7 +83,8 @@ export function createCarefulMemory(goal_m: number, day_s: number, well?: WellJo
     reamed_s: -1,
     stopping: false,
     feed_frac: 0.3,
+    sinking_ms: 0,
     lastFeed_s: 0,
-    well: well ? createWellMemory('careful', well) : null,
+    well: well ? createWellMemory(care, well) : null,
   };
 }

@@ -19,6 +19,8 @@ export interface Crew {
 export interface Job {
   readonly depth_m: number;
   readonly time_s: number;
+  /** Where the chances of a crew begin that acts by chance; the others never look at it. */
+  readonly chance?: number;
   /** A well is wanted, not only a hole. */
   readonly well?: WellJob;
 }

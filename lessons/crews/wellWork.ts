@@ -5,7 +5,7 @@ import { does, type Deed } from './crew';
 import { coarseBelow, ownLayers } from './ownLayers';
 import { mayTry, type Patience } from './patience';
 import { bestSpot } from './wellJob';
-import { casingDeed, joinDeed } from './wellCasing';
+import { casingDeed, joinDeed, tendDeed } from './wellCasing';
 import { fillDeed, sealDeed } from './wellFill';
 import { finishDeed, setDeed, washDeed } from './wellFinish';
 import type { WellMemory } from './wellMemory';
@@ -63,9 +63,14 @@ export function readyDeed(memory: WellMemory, patience: Patience, senses: Senses
 export function wellDeed(memory: WellMemory, patience: Patience, senses: Senses): Deed | null {
   if (senses.felt.includes('stemPulled') || senses.felt.includes('stemOut')) memory.pulled = true;
   if (senses.waiting !== null) return null;
+  const tending = tendDeed(memory, patience, senses);
+  if (tending !== undefined) return tending;
   // Nothing is begun before the last act is done; the clock runs on to its end.
   if (senses.hands.tasks.length > 0) return does('waitFor', { until: 'taskDone', cap_s: 86400 });
-  for (const step of [planDeed, casingDeed, fillDeed, washDeed, sealDeed, setDeed]) {
+  const order = STYLES[memory.style].setsFirst
+    ? [planDeed, casingDeed, fillDeed, setDeed, washDeed]
+    : [planDeed, casingDeed, fillDeed, washDeed, sealDeed, setDeed];
+  for (const step of order) {
     const deed = step(memory, patience, senses);
     if (deed !== undefined) return deed;
   }

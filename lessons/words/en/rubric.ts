@@ -27,6 +27,7 @@ export const rubric = {
 
   'reason.clearedStops.full': 'The hole was clean at each of {stops} stops.',
   'reason.clearedStops.lost': 'One stop left enough cuttings for {left_cm} cm of bed.',
+  'reason.clearedStops.short': 'The stops were clean, but the hole ends at {depth_m} of {goal_m}\u00a0m.',
   'reason.clearedStops.none': 'The flow was never stopped in the hole, so nothing shows.',
   'reason.notBuried.full': 'No stop buried the bit.',
   'reason.notBuried.lost': 'Fallen sand stood {buried_cm} cm over the bit.',
@@ -34,6 +35,7 @@ export const rubric = {
   'reason.fairFeed.full': 'The stem turned freely while it drilled.',
   'reason.fairFeed.loaded': 'The stream was overloaded for {share_pct} % of the drilling.',
   'reason.fairFeed.jammed': 'The bit stalled, balled or went tight {times} times.',
+  'reason.fairFeed.short': 'The feed was fair, but the hole ends at {depth_m} of {goal_m}\u00a0m.',
   'reason.fairFeed.none': 'Too little was drilled to judge the feed.',
   'reason.depthReached.full': 'The hole reached {depth_m} m.',
   'reason.depthReached.lost': 'The hole reached {depth_m} m of {goal_m} m.',
