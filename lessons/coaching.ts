@@ -1,6 +1,7 @@
 // Which coaching card is on top now: the one whose cue came last. One sentence at a time.
 
 import type { Run } from '$sim';
+import { ownEntries, ownEvents, ownTrace, startTick } from './own';
 import type { Lesson } from './schema';
 import type { WordKey } from './words/index';
 
@@ -9,20 +10,22 @@ type Card = Lesson['cards'][number];
 /** Tick of the card's latest cue, or -1. */
 function cuedAt(card: Card, run: Run): number {
   const { cue } = card;
-  const { events, trace } = run.record;
-  if (cue.on === 'start') return 0;
+  const events = ownEvents(run);
+  if (cue.on === 'start') return startTick(run);
   if (cue.on === 'event') {
     for (let i = events.length - 1; i >= 0; i--) if (events[i]!.name === cue.event) return events[i]!.tick;
     return -1;
   }
   if (cue.on === 'action') {
-    for (let i = run.log.length - 1; i >= 0; i--) {
-      const [tick, action, payload] = run.log[i]!;
+    const log = ownEntries(run);
+    for (let i = log.length - 1; i >= 0; i--) {
+      const [tick, action, payload] = log[i]!;
       // Letting go of something (feed to nothing, throttle shut, turning off) is no cue for advice on how to hold it.
       if (action === cue.action && !Object.values(payload).some((value) => value === 0 || value === false)) return tick;
     }
     return -1;
   }
+  const trace = ownTrace(run);
   for (let row = 0; row < trace.length; row++)
     if (trace.columns.depth_m[row]! >= cue.depth_m) return trace.columns.time_s[row]!;
   return -1;

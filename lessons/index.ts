@@ -5,7 +5,7 @@ export { askedOf, isScored, practiceFor, PRACTICES } from './practices/index';
 export { AskedSchema, DEPTH_LIMITS_m, USUAL_ASKED, type Asked } from './practices/asked';
 export { checkLesson, LessonSchema, PracticeSchema, type Lesson, type LessonCheck } from './schema';
 export { scenarioOf } from './scenario';
-export { isOver, outcomeOf } from './over';
+export { endsAtStop, isOver, outcomeOf } from './over';
 export { grade, judge, scoreOf, viewOf, type Grade, type GradedItem } from './grade';
 export { CATEGORY_IDS, CATEGORY_OF, ITEM_IDS, type CategoryId, type ItemId } from './rubric/ids';
 export type { Evidence, Judged, RunView } from './rubric/item';
@@ -15,7 +15,10 @@ export { HAZARD_IDS, hazardWords, type HazardId } from './hazards';
 export { coachingCard } from './coaching';
 export { CREWS, createCrew, isCrewName, WORKING_CREWS } from './crews/index';
 export type { Crew, Deed, Job } from './crews/crew';
-export { jobOf, playCrew, playOn } from './play';
+export { crewActs, playCrew, playOn, restCrew } from './play';
+export { jobFor, jobOf } from './job';
+export { openStart, startRun, type Start } from './start';
+export { entriesBefore, ownEntries, ownEvents, startTick } from './own';
 export {
   lessonOf,
   readRunFile,

@@ -1,18 +1,39 @@
 // A crew plays a lesson from the start to its end, by the same acts as a learner.
 
-import { act, createRun, sensesOf, step, type Run, type Scenario } from '$sim';
+import { act, sensesOf, step, type Run } from '$sim';
 import { createCrew } from './crews/index';
-import type { Crew, Job } from './crews/crew';
+import type { Crew } from './crews/crew';
+import { jobFor } from './job';
 import { isOver } from './over';
-import { scenarioOf } from './scenario';
+import { startRun } from './start';
 import type { Lesson } from './schema';
 
-/** Lets the crew go on with a run until the lesson is over; stops for a moment each so many job seconds, so that other work can be done between. */
-export function* playing(run: Run, lesson: Lesson, crew: Crew, slice_s: number): Generator<void, void> {
+/** The crew looks and does one act or none. */
+export function crewActs(run: Run, crew: Crew): void {
+  const deed = crew.decide(sensesOf(run));
+  if (deed !== null) act(run, deed.action, deed.payload);
+}
+
+/** The crew that the rest was left to; null where it was not. */
+export function restCrew(run: Run, lesson: Lesson): Crew | null {
+  return lesson.leaves && run.state.leaving === 'left' ? createCrew(lesson.leaves.crew, jobFor(run, lesson)) : null;
+}
+
+/**
+ * Lets the crew go on with a run until the lesson is over; where the rest may be left to another, it is, as soon as may be.
+ * Stops for a moment each so many job seconds, so that other work can be done between.
+ */
+export function* playing(run: Run, lesson: Lesson, first: Crew, slice_s: number): Generator<void, void> {
   let left_s = slice_s;
+  let crew = first;
+  let rest = false;
   while (!isOver(run, lesson)) {
-    const deed = crew.decide(sensesOf(run));
-    if (deed !== null) act(run, deed.action, deed.payload);
+    if (run.state.leaving === 'offered') act(run, 'leaveToCrew', {});
+    if (run.state.leaving === 'left' && !rest) {
+      rest = true;
+      crew = restCrew(run, lesson) ?? crew;
+    }
+    crewActs(run, crew);
     // Who waits looks up again when the wait is over: with what it waited for, or with anything that a crew would turn round for.
     do {
       if (!isOver(run, lesson)) step(run);
@@ -30,16 +51,7 @@ export function playOn(run: Run, lesson: Lesson, crew: Crew): Run {
   return run;
 }
 
-/** What a crew is told of a lesson: the depth and the day, of a well the site plan as well; nothing of the ground. Only the crew that acts by chance makes use of the seed. */
-export function jobOf(lesson: Lesson, scenario?: Pick<Scenario, 'ground'> & Partial<Pick<Scenario, 'seed'>>): Job {
-  const { depth_m, cap_s: time_s } = lesson.end;
-  const chance = scenario?.seed ?? 0;
-  if (!lesson.well || !scenario) return { depth_m, time_s, chance };
-  const { site, contamination } = scenario.ground;
-  return { depth_m, time_s, chance, well: { site, contamination } };
-}
-
 export function playCrew(lesson: Lesson, crewName: string, seed: number): Run {
-  const scenario = scenarioOf(lesson, seed);
-  return playOn(createRun(scenario), lesson, createCrew(crewName, jobOf(lesson, scenario)));
+  const run = startRun(lesson, seed);
+  return playOn(run, lesson, createCrew(crewName, jobFor(run, lesson)));
 }

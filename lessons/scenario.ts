@@ -38,6 +38,9 @@ export function scenarioOf(lesson: Lesson, seed: number, practice = true): Scena
     ...(lesson.day ? { day: lesson.day } : {}),
     kit,
     ...(lesson.well ? { well: lesson.well } : {}),
+    ...(lesson.well && lesson.end.at === 'stopped' ? { endsAtStop: true } : {}),
+    ...(lesson.prologue ? { relieves: true } : {}),
+    ...(lesson.leaves ? { leavesFrom: lesson.leaves.from } : {}),
     opening: { ...lesson.opening },
   };
 }

@@ -94,6 +94,8 @@ const NOTICED = {
   disinfected: true,
   headWorksDone: true,
   handedOver: true,
+  crewRelieved: true,
+  leftToCrew: true,
   taskDone: true,
   ended: true,
 } as const satisfies Record<
@@ -104,6 +106,9 @@ const NOTICED = {
   true
 >;
 const NOTICED_EVENTS = Object.keys(NOTICED) as (keyof typeof NOTICED)[];
+
+/** Crews that may have worked before. */
+const CREW_NAMES = ['careful', 'steady', 'green'] as const;
 
 export const VIEW_LEVELS = ['open', 'hole', 'blind'] as const;
 export const SENSE_IDS = ['returns', 'feel', 'funnel', 'stick', 'tray', 'stem', 'pump', 'pit', 'clock'] as const;
@@ -185,6 +190,18 @@ const Item = v.strictObject({
   bands: v.record(v.string(), v.pipe(v.number(), v.finite())),
 });
 
+/** Another crew has worked before, up to this event or this depth, on the very ground of the seed. Its acts stand in the log. */
+const Prologue = v.strictObject({
+  crew: v.picklist(CREW_NAMES),
+  until: v.union([
+    v.strictObject({ event: v.picklist(NOTICED_EVENTS) }),
+    v.strictObject({ depth_m: Between(0.5, 60) }),
+  ]),
+});
+
+/** From this event on the rest of the work may be left to a crew. */
+const Leaves = v.strictObject({ crew: v.picklist(['careful', 'steady']), from: v.picklist(NOTICED_EVENTS) });
+
 /** What the debrief asks before it shows anything, with answers to tap; several may fit. */
 const Question = v.strictObject({ ask: Word, answers: v.pipe(v.array(Word), v.minLength(2), v.maxLength(8)) });
 
@@ -215,10 +232,19 @@ export const LessonSchema = v.strictObject({
   gauges: v.pipe(v.array(v.picklist(GAUGE_IDS)), v.maxLength(7)),
   hands: v.pipe(v.array(v.picklist(HAND_GROUPS)), v.minLength(1)),
   opening: Opening,
-  /** With it the job goes on from the hole to the finished well, and ends when that is handed over. */
+  /** With it the job goes on from the hole to the finished well, and ends when that is handed over (or as `end.at` says). */
   well: v.exactOptional(WellKit),
   /** With a well, rods and depth are the most there is room for: the crew decides how deep it goes. */
-  end: v.strictObject({ rods: Count(1, 60), depth_m: Between(0.5, 60), cap_s: Count(60, 345600) }),
+  end: v.strictObject({
+    rods: Count(1, 60),
+    depth_m: Between(0.5, 60),
+    /** Counts from where the learner takes over. */
+    cap_s: Count(60, 345600),
+    /** Left out: handed over where there is a well kit, else when drilling is stopped. */
+    at: v.exactOptional(v.picklist(['stopped', 'handedOver'])),
+  }),
+  prologue: v.exactOptional(Prologue),
+  leaves: v.exactOptional(Leaves),
   faults: v.pipe(v.array(v.never()), v.maxLength(0)),
   pass_points: Count(1, 100),
   rubric: v.pipe(

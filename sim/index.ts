@@ -18,7 +18,7 @@ export type { LogEntry } from './run/log';
 export { act, canAct, type ActResult } from './run/act';
 export type { Opening, Scenario, Shower, Weather, WellKit, WorkingDay } from './run/scenario';
 export { groundAt, groundOf } from './run/ground';
-export type { OwnLayer, RunState, Sample, StemState, Task, Wait } from './run/state';
+export type { OwnLayer, Relief, RunState, Sample, StemState, Task, Wait } from './run/state';
 export { createRun, type Run } from './run/run';
 export { step } from './run/step';
 export { playLog, replayRun } from './run/replay';

@@ -15,7 +15,7 @@ export interface Crew {
   decide(senses: Senses): Deed | null;
 }
 
-/** What a crew is told before it starts: how deep the hole shall be (with a well: may be), and how long the day is. */
+/** What a crew is told before it starts: how deep the hole shall be (with a well: may be), and the job second at which its day is over. */
 export interface Job {
   readonly depth_m: number;
   readonly time_s: number;

@@ -5,6 +5,8 @@ import type { Contamination, Site } from '$sim';
 export interface WellJob {
   readonly site: Site;
   readonly contamination: readonly Contamination[];
+  /** The job ends with the hole: nothing is planned or glued. */
+  readonly holeOnly?: true;
 }
 
 /** The deepest that water fell in any neighbour's well, m. */

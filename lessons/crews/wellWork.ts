@@ -38,15 +38,20 @@ export function deepEnough(memory: WellMemory, senses: Senses): boolean {
   return length_m >= WANTED_m || (length_m >= ENOUGH_m && senses.stem.bottom_m - longest.to_m > GONE_m);
 }
 
-/** The book, a layer at a time, then the plan. Undefined when both stand. */
+/** The book, a layer at a time. Undefined when it is written. */
+function bookDeed(memory: WellMemory, senses: Senses): Deed | undefined {
+  const layers = STYLES[memory.style].keepsBook ? ownLayers(senses) : [];
+  if (memory.booked >= layers.length) return undefined;
+  memory.booked = Math.max(0, memory.booked);
+  const layer = layers[memory.booked++];
+  return layer ? does('logLayer', { ...layer }) : undefined;
+}
+
+/** The book, then the plan. Undefined when both stand. */
 export function planDeed(memory: WellMemory, patience: Patience, senses: Senses): Deed | null | undefined {
   const style = STYLES[memory.style];
-  const layers = style.keepsBook ? ownLayers(senses) : [];
-  if (memory.booked < layers.length) {
-    memory.booked = Math.max(0, memory.booked);
-    const layer = layers[memory.booked++];
-    if (layer) return does('logLayer', { ...layer });
-  }
+  const booked = bookDeed(memory, senses);
+  if (booked !== undefined) return booked;
   if (senses.well!.plan !== null) return undefined;
   if (!mayTry(patience, senses, 'planWell')) return null;
   return does('planWell', { ...style.plan(senses, memory.lowest_m) });
@@ -55,6 +60,7 @@ export function planDeed(memory: WellMemory, patience: Patience, senses: Senses)
 /** Book, plan and joints while the stem still keeps the hole; undefined when all is ready for the rods to come out, or the crew does not care. */
 export function readyDeed(memory: WellMemory, patience: Patience, senses: Senses): Deed | null | undefined {
   if (!STYLES[memory.style].joinsFirst) return undefined;
+  if (memory.job.holeOnly) return bookDeed(memory, senses);
   const planned = planDeed(memory, patience, senses);
   return planned !== undefined ? planned : joinDeed(patience, senses);
 }

@@ -5,12 +5,12 @@ import type { Crew } from '../crews/crew';
 import type { CarefulMemory } from '../crews/carefulMemory';
 import { createCareful } from '../crews/careful';
 import { HAZARD_IDS } from '../hazards';
-import { jobOf } from '../play';
+import { jobFor } from '../job';
 import { acceptedActs } from '../rubric/episodes';
 import type { Lesson } from '../schema';
 
 export function heirOf(run: Run, lesson: Lesson): Crew {
-  const crew = createCareful(jobOf(lesson, run.scenario));
+  const crew = createCareful(jobFor(run, lesson));
   adopt(crew.memory, run);
   return crew;
 }

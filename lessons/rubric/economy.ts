@@ -10,9 +10,10 @@ function doneShare(view: RunView): number {
 /** Bands: full_s, none_s (job seconds). */
 export function jobTime(view: RunView, bands: Bands): Judged {
   const full_s = bandOf(bands, 'full_s');
-  const byTime = shareBetween(view.ticks, full_s, bandOf(bands, 'none_s'));
+  const took_s = view.ticks - view.start_tick;
+  const byTime = shareBetween(took_s, full_s, bandOf(bands, 'none_s'));
   const done = doneShare(view);
-  const time_min = shown(view.ticks / 60, 0);
+  const time_min = shown(took_s / 60, 0);
   return {
     share_frac: byTime * done,
     reason:
@@ -21,7 +22,7 @@ export function jobTime(view: RunView, bands: Bands): Judged {
         : byTime === 1
           ? { key: 'reason.jobTime.full', data: { time_min } }
           : { key: 'reason.jobTime.lost', data: { time_min, goal_min: shown(full_s / 60, 0) } },
-    evidence: [{ tick: view.ticks, value: view.ticks, unit: 's' }],
+    evidence: [{ tick: view.ticks, value: took_s, unit: 's' }],
   };
 }
 

@@ -239,6 +239,8 @@ export const ACTION_SPECS: Readonly<Record<ActionName, ActionSpec>> = {
   record: { group: 'well', hands: 0, time_s: 0, fields: [word('field', RECORD_FIELDS), text('text', 160)] },
   handOver: { group: 'well', hands: 0, time_s: 0, fields: [] },
   abandon: { group: 'well', hands: 0, time_s: 0, fields: [{ name: 'move', type: 'boolean', optional: true }] },
+  relieveCrew: { group: 'book', hands: 0, time_s: 0, fields: [] },
+  leaveToCrew: { group: 'book', hands: 0, time_s: 0, fields: [] },
   readCaution: { group: 'book', hands: 0, time_s: 0, fields: [text('caution', 60)] },
   useHint: { group: 'book', hands: 0, time_s: 0, fields: [text('hint', 60), whole('level', 1, 3)] },
   goBack: { group: 'book', hands: 0, time_s: 0, fields: [whole('fromTick', 0, 10000000)] },

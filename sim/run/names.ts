@@ -52,6 +52,8 @@ export const ACTION_NAMES = [
   'record',
   'handOver',
   'abandon',
+  'relieveCrew',
+  'leaveToCrew',
   'readCaution',
   'useHint',
   'goBack',
@@ -130,6 +132,7 @@ export const REFUSAL_KEYS = [
   'tooDeepToLift',
   'wellDry',
   'apronDone',
+  'tooSoonToLeave',
   'ended',
 ] as const;
 export type RefusalKey = (typeof REFUSAL_KEYS)[number];
@@ -201,6 +204,8 @@ export const EVENT_NAMES = [
   'disinfected',
   'headWorksDone',
   'handedOver',
+  'crewRelieved',
+  'leftToCrew',
   'taskDone',
   'ended',
 ] as const;

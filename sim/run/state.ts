@@ -87,6 +87,14 @@ export interface Sample {
   named: { main: KindWord; secondary: KindWord | null; colour: ColourWord | null; feel: string | null } | null;
 }
 
+/** What had been done and used when a crew was relieved. */
+export interface Relief {
+  tick: number;
+  depth_m: number;
+  waterUsed_L: number;
+  powderUsed_kg: number;
+}
+
 export interface OwnLayer {
   from_m: number;
   to_m: number;
@@ -238,6 +246,10 @@ export interface RunState {
   cautions: string[];
   hints: { hint: string; level: number; tick: number }[];
   wentBack: number;
+  /** How things stood when the crew before was relieved. Left out until then, and where there was none. */
+  relief?: Relief;
+  /** The rest may be left to another crew, or was. Left out before that, and where it is not offered. */
+  leaving?: 'offered' | 'left';
   lastRefusal: { action: ActionName; reason: RefusalKey; tick: number } | null;
   /** What happened in the last second and since, oldest first. */
   recent: { tick: number; name: EventName }[];

@@ -59,6 +59,7 @@ export const rubric = {
   'reason.notTooThick.none': 'No powder was mixed, so the choice does not show.',
   'reason.noFishEyes.full': 'All powder was sprinkled and could soak.',
   'reason.noFishEyes.lost': '{lump_g} g went in at one go and made lumps.',
+  'reason.noFishEyes.before': 'The crew before you had mixed powder; you needed no more.',
   'reason.noFishEyes.none': 'No powder was mixed, so the care does not show.',
   'reason.jobTime.full': 'The job took {time_min} minutes.',
   'reason.jobTime.lost': 'The job took {time_min} minutes; {goal_min} are enough.',
@@ -76,7 +77,8 @@ export const rubric = {
   'reason.liftedBeforeStop.lost': 'The bit stood on the bottom at {times} of {stops} stops.',
   'reason.liftedBeforeStop.none': 'The flow was never stopped in the hole, so nothing shows.',
 
-  'outcome.reached': 'The three rods are down and the hole stands open.',
+  'outcome.reached': 'The hole is {depth_m} m deep and stands open.',
+  'outcome.drilled': 'The hole was ended at {depth_m} m.',
   'outcome.stoppedShort': 'Drilling was stopped at {depth_m} m.',
   'outcome.givenUp': 'The hole was given up at {depth_m} m.',
   'outcome.timeUp': 'The day ended with the bit at {depth_m} m.',

@@ -4,6 +4,7 @@ import type { ActionName } from '../names';
 import { bookDeeds } from './book';
 import { annulusDeeds } from './annulus';
 import { casingDeeds } from './casing';
+import { crewDeeds } from './crew';
 import type { Deed, Deeds } from './deed';
 import { fluidDeeds } from './fluid';
 import { pitDeeds } from './pit';
@@ -24,6 +25,7 @@ const DEEDS: Deeds = {
   ...fluidDeeds,
   ...trayDeeds,
   ...bookDeeds,
+  ...crewDeeds,
   ...planDeeds,
   ...pullingDeeds,
   ...casingDeeds,

@@ -61,6 +61,8 @@ export const events = {
   'event.recovered': 'The water in the well stands still again.',
   'event.disinfected': 'The chlorine has had its time.',
   'event.headWorksDone': 'Apron and pump are built.',
+  'event.crewRelieved': 'The crew before you goes home. The work is yours.',
+  'event.leftToCrew': 'Another crew goes on with the work.',
   'event.handedOver': 'The well is handed over.',
   'event.ended': 'The job has ended.',
   'event.taskDone.workStem': 'The stem has been worked up and down.',
@@ -135,5 +137,6 @@ export const events = {
   'refusal.tooDeepToLift': 'The water stands too deep for this pump.',
   'refusal.wellDry': 'There is no water in the well.',
   'refusal.apronDone': 'Apron and pump are built already.',
+  'refusal.tooSoonToLeave': 'The crew is not here yet: your own part comes first.',
   'refusal.ended': 'The job has ended.',
 } as const;

@@ -217,6 +217,15 @@ describe('walks', () => {
     night.run.state.tick = 86395;
     night.go(10);
   });
+
+  it('crews that follow each other', () => {
+    const walk = walkOn({}, {}, { relieves: true, leavesFrom: 'flowStarted' });
+    walk.do('setThrottle', OPEN).go(5).do('relieveCrew').refuses('relieveCrew', {}, 'notOffered');
+    // What the crew before did offers nothing yet.
+    walk.refuses('leaveToCrew', {}, 'tooSoonToLeave').do('setThrottle', SHUT).go(5).do('setThrottle', OPEN).go(5);
+    walk.do('leaveToCrew').refuses('leaveToCrew', {}, 'notOffered');
+    walkOn().refuses('leaveToCrew', {}, 'notOffered');
+  });
 });
 
 walksOfTheWell();

@@ -31,6 +31,8 @@ const AT_ONCE: readonly ActionName[] = [
   'planWell',
   'record',
   'handOver',
+  'relieveCrew',
+  'leaveToCrew',
   'readCaution',
   'useHint',
   'goBack',
