@@ -66,3 +66,4 @@ export {
   type ShortItem,
   type Value,
 } from './hindsight/index';
+export { whyOf } from './examples/why';

@@ -8,6 +8,7 @@ import { openWell } from './en/openWell';
 import { problems } from './en/problems';
 import { rubric } from './en/rubric';
 import { wellRubric } from './en/wellRubric';
+import { why } from './en/why';
 
 export const en = {
   ...firstRods,
@@ -15,6 +16,7 @@ export const en = {
   ...openWell,
   ...rubric,
   ...wellRubric,
+  ...why,
   ...hazards,
   ...problems,
   ...cli,
