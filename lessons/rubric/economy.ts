@@ -1,10 +1,10 @@
 // Items of the category economy: hours, powder and water. An unfinished hole earns only in the measure of its depth, an unfinished well nothing.
 
-import { bandOf, shareBetween, shown, type Bands, type Judged, type RunView } from './item';
+import { bandOf, ownDepthShare, shareBetween, shown, type Bands, type Judged, type RunView } from './item';
 
 function doneShare(view: RunView): number {
   if (view.well !== null) return view.well.handedOver ? 1 : 0;
-  return Math.min(1, Math.max(0, view.depth_m / view.goal_m));
+  return ownDepthShare(view);
 }
 
 /** Bands: full_s, none_s (job seconds). */

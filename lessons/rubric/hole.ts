@@ -1,11 +1,10 @@
 // Items of the category hole: cleared before each stop, never buried, a fair feed, the depth.
 
 import { eventsNamed, figure, SHORT_HOLE_m, stopsOf } from './episodes';
-import { bandOf, shareBetween, shown, type Bands, type Judged, type RunView } from './item';
+import { bandOf, ownDepthShare, shareBetween, shown, type Bands, type Judged, type RunView } from './item';
 
 /** Share of a hole's job that was done: what was done well on the first metre says little of the rest. A well's crew decides its depth itself. */
-const drilledShare = (view: RunView): number =>
-  view.well !== null ? 1 : Math.min(1, Math.max(0, view.depth_m / view.goal_m));
+const drilledShare = (view: RunView): number => (view.well !== null ? 1 : ownDepthShare(view));
 
 /** What each stop left to fall, mean over the stops; of a hole not finished only in the measure of its depth. Bands: full_m, none_m (bed in metres). */
 export function clearedStops(view: RunView, bands: Bands): Judged {

@@ -73,6 +73,10 @@ export function shareBetween(value: number, full: number, none: number): number 
   return Math.min(1, Math.max(0, (value - none) / (full - none)));
 }
 
+/** How much of the way down the learner has drilled: from the take-over, or from the ground, to the goal. */
+export const ownDepthShare = ({ depth_m, startDepth_m, goal_m }: RunView): number =>
+  goal_m <= startDepth_m ? 1 : Math.min(1, Math.max(0, (depth_m - startDepth_m) / (goal_m - startDepth_m)));
+
 /** Rounds to so many decimals, for a figure that is to be shown. */
 export function shown(value: number, decimals: number): number {
   let scale = 1;
