@@ -48,8 +48,13 @@ export {
 } from './record/sheet';
 export {
   atOnce,
+  costElsewhere,
   costsOf,
+  costsThere,
   dearest,
+  elsewhere,
+  GROUNDS,
+  joinedGround,
   marksAlong,
   momentsOf,
   MOST_STRETCHES,
@@ -60,6 +65,7 @@ export {
   valueOf,
   valuing,
   type Cost,
+  type Luck,
   type Mark,
   type Moment,
   type Past,

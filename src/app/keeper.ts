@@ -2,12 +2,16 @@
 // Saves never overlap: while one is being written the next waits, and of several that wait only the newest is written.
 import { grade, isOver, runFileOf, scoreOf, type Lesson, type RunFile } from '$lessons';
 import { snapshotOf, type Run } from '$sim';
+import type { Kept } from '../hindsight/lookBack';
 import { say, t } from '../words';
 import { device } from './device.svelte';
 import { notePending } from './pending';
-import type { RunState, SavedRun } from './records';
+import type { Branch, RunState, SavedRun } from './records';
 
 export type Answers = NonNullable<RunFile['answers']>;
+
+/** A run file takes no longer name. */
+const LONGEST_NAME = 80;
 
 interface About {
   readonly id: string;
@@ -15,12 +19,17 @@ interface About {
   readonly lesson: Lesson;
   readonly started_ms: number;
   readonly answers: Answers | null;
+  /** What looking back on it has found so far. */
+  readonly hindsight?: Kept | null;
+  /** The run that this one branches from, and where. */
+  readonly branch?: Branch | null;
 }
 
 export class Keeper {
   readonly id: string;
   readonly #about: About;
   #answers: Answers | null;
+  #hindsight: Kept | null;
   #waiting: { saved: SavedRun; state: RunState } | null = null;
   #writing: Promise<void> | null = null;
   #stopped = false;
@@ -29,6 +38,7 @@ export class Keeper {
     this.id = about.id;
     this.#about = about;
     this.#answers = about.answers;
+    this.#hindsight = about.hindsight ?? null;
   }
 
   get who(): string {
@@ -41,6 +51,19 @@ export class Keeper {
 
   get answers(): Answers | null {
     return this.#answers;
+  }
+
+  get hindsight(): Kept | null {
+    return this.#hindsight;
+  }
+
+  get branch(): Branch | null {
+    return this.#about.branch ?? null;
+  }
+
+  lookedBack(kept: Kept, run: Run): void {
+    this.#hindsight = kept;
+    this.keep(run);
   }
 
   answer(answers: Answers, run: Run): void {
@@ -77,8 +100,9 @@ export class Keeper {
       const { saved, state } = this.#waiting;
       this.#waiting = null;
       const before = device.runs.find((one) => one.id === this.id);
-      // A practice has no score, and so no place in a standing.
-      if (saved.score !== null && !before?.finished) device.stand(saved.who, saved.lesson, saved.score, saved.passed);
+      // A practice has no score, and so no place in a standing; a branch stands on ground that is known.
+      if (saved.score !== null && !saved.branch && !before?.finished)
+        device.stand(saved.who, saved.lesson, saved.score, saved.passed);
       await device.putRun(saved);
       if (!this.#stopped) await device.storage.put('states', state);
     }
@@ -95,8 +119,11 @@ export class Keeper {
 
   #name(): string {
     const known = device.runs.find((one) => one.id === this.id);
-    const { lesson, started_ms } = this.#about;
-    return known?.name ?? t('runs.defaultName', { lesson: say(lesson.title), started_ms });
+    const { lesson, started_ms, branch } = this.#about;
+    if (known) return known.name;
+    return branch
+      ? t('runs.branchName', { name: branch.name, at_s: branch.at_s }).slice(0, LONGEST_NAME)
+      : t('runs.defaultName', { lesson: say(lesson.title), started_ms });
   }
 
   #line(run: Run): SavedRun {
@@ -116,11 +143,18 @@ export class Keeper {
       passed: score !== null && grade(run, lesson).passed,
       finished,
       asked: this.#answers !== null,
+      ...(this.branch ? { branch: this.branch } : {}),
       file: this.file(run),
     };
   }
 
   #state(run: Run): RunState {
-    return { id: this.id, ticks: run.state.tick, snapshot: snapshotOf(run), record: structuredClone(run.record) };
+    return {
+      id: this.id,
+      ticks: run.state.tick,
+      snapshot: snapshotOf(run),
+      record: structuredClone(run.record),
+      hindsight: this.#hindsight,
+    };
   }
 }

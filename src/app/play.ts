@@ -1,5 +1,15 @@
 // Door of the playing part, which comes after the first screen: lessons with their words, and runs begun, gone on with, opened.
-import { lessonOf, readRunFile, replayFile, scenarioOf, type Lesson, type Problem } from '$lessons';
+import {
+  lessonOf,
+  readRunFile,
+  replayFile,
+  runAtMark,
+  scenarioOf,
+  type Lesson,
+  type Mark,
+  type Past,
+  type Problem,
+} from '$lessons';
 import { createRun, hashRun, restoreRun, type Run, type Snapshot } from '$sim';
 import { addMessages } from '../words';
 import { laterMessages } from '../words/later';
@@ -44,9 +54,25 @@ export async function goOn(saved: SavedRun): Promise<Problem | null> {
     run = replayed.run!;
   }
   const answers = read.file.answers ?? null;
-  const { id, who, started_ms } = saved;
-  takeUp(run, lesson, new Keeper({ id, who, lesson, started_ms, answers }));
+  const { id, who, started_ms, branch } = saved;
+  const hindsight = (await device.storage.get('states', saved.id))?.hindsight;
+  takeUp(run, lesson, new Keeper({ id, who, lesson, started_ms, answers, hindsight, branch }));
   return null;
+}
+
+/** Begins a run of its own where another stood at a mark: what came after is tried again. It counts as gone back, and so for practice only. */
+export function branchAt(past: Past, mark: Mark, from: Keeper, name: string, fromTick: number): void {
+  const run = runAtMark({ ...past, scenario: { ...past.scenario, practice: true } }, mark);
+  const keeper = new Keeper({
+    id: newId(),
+    who: from.who,
+    lesson: past.lesson,
+    started_ms: Date.now(),
+    answers: null,
+    branch: { id: from.id, name, at_s: mark.tick },
+  });
+  takeUp(run, past.lesson, keeper);
+  current.session?.act('goBack', { fromTick });
 }
 
 /** The quick way: the frozen state kept beside the run, taken only if its hash is the one the run file names. */

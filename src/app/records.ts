@@ -1,5 +1,6 @@
 // What the device keeps, as plain records with an id each.
 import type { Asked } from '$lessons';
+import type { Kept } from '../hindsight/lookBack';
 import type { PictureName } from './pictures';
 
 /** Someone who learns on this device: a picture or a number, never a name. */
@@ -35,7 +36,16 @@ export interface SavedRun {
   readonly finished: boolean;
   /** The questions of the debrief are answered, so the ground may be shown. */
   readonly asked: boolean;
+  /** Left out: the run began at its beginning. */
+  readonly branch?: Branch;
   readonly file: string;
+}
+
+/** Where a run branches from another: which, as it was called then, and at which job second. */
+export interface Branch {
+  readonly id: string;
+  readonly name: string;
+  readonly at_s: number;
 }
 
 /** The frozen state beside a run, to go on without replaying it; useless once the physics has another version. */
@@ -44,6 +54,8 @@ export interface RunState {
   readonly ticks: number;
   readonly snapshot: unknown;
   readonly record: unknown;
+  /** What looking back on the run has found so far. */
+  readonly hindsight?: Kept | null;
 }
 
 export const THEMES = ['paper', 'night', 'sun'] as const;

@@ -1,4 +1,4 @@
-// Words of the debrief: ask first, then points, then ground, then traces.
+// Words of the debrief: ask first, then the timeline, the ground, the points, looking back.
 
 export const debrief = {
   'debrief.of': '{lesson}, {who}',
@@ -8,7 +8,8 @@ export const debrief = {
   'debrief.step.points': 'Points and reasons',
   'debrief.step.end': 'How it ended',
   'debrief.step.ground': 'The ground',
-  'debrief.step.traces': 'The whole run',
+  'debrief.step.timeline': 'The whole run',
+  'debrief.step.hindsight': 'What it cost',
   'debrief.locked': 'after your own view',
   'debrief.next': 'Next: {step:word}',
   'debrief.before': 'Back: {step:word}',
@@ -94,8 +95,6 @@ export const debrief = {
   'wall.squeeze.next': 'Keep the fluid high and heavy, and go through without delay.',
   'wall.swelling': 'Clay swelled into the hole.',
   'wall.swelling.next': 'Polymer slows it. Do not leave such clay open for hours.',
-
-  'traces.lead': 'The run over its time. Tap a drawing or move the slider to read one moment.',
 
   'after.title': 'And now?',
   'after.newGround': 'Again on new ground',
