@@ -1,6 +1,7 @@
 // The moments of a run: before each accepted act, and every five minutes of waiting. Neighbours are joined until no more than sixty stretches are left.
 
 import type { ActionName, LogEntry, Run, RunEvent } from '$sim';
+import { entriesBefore, startTick } from '../own';
 
 /** A place in a run between two entries of its log: the acts of this tick up to `entries` are done, the next is not. */
 export interface Moment {
@@ -132,17 +133,24 @@ function comesFirst(edges: readonly Edge[], one: number, other: number): boolean
   return span(one) < span(other);
 }
 
-/** The moments of a finished run from where the learner took it over, first and last included; between two of them lies a stretch. */
-export function momentsOf(
-  run: Pick<Run, 'log' | 'record' | 'state'>,
-  from: Moment = { tick: 0, entries: 0 },
-  most = MOST_STRETCHES,
-): Moment[] {
+/** Where the learner took the run over from a crew before; else its beginning. */
+const takenOver = (run: Pick<Run, 'log' | 'state'>): Moment => ({ tick: startTick(run), entries: entriesBefore(run) });
+
+/** Entries up to which the learner acted: the rest may have been left to a crew. */
+function ownUpTo(log: readonly LogEntry[]): number {
+  const left = log.findLastIndex(([, action]) => action === 'leaveToCrew');
+  return left < 0 ? log.length : left;
+}
+
+/** The moments of a finished run as far as the learner made it, first and last included; between two of them lies a stretch. */
+export function momentsOf(run: Pick<Run, 'log' | 'record' | 'state'>, most = MOST_STRETCHES): Moment[] {
+  const from = takenOver(run);
+  const last = ownUpTo(run.log);
   const end: Edge = { tick: run.state.tick, entries: run.log.length, worth: Infinity };
   const start: Edge = { ...from, worth: Infinity };
   const acts = edgesAtActs(run.log, run.record.events, from).filter(
-    ({ tick, entries }) => tick > from.tick + BURST_s && (tick < end.tick || entries < end.entries),
+    ({ tick, entries }) => tick > from.tick + BURST_s && tick < end.tick && entries <= last,
   );
-  const edges = withWaiting(thinned([start, ...acts]), end);
+  const edges = withWaiting(thinned([start, ...acts]), end).filter(({ entries }) => entries <= last);
   return joined([...edges, end], most + 1).map(({ tick, entries }) => ({ tick, entries }));
 }

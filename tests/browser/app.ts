@@ -81,7 +81,7 @@ export async function answerAll(page: Page): Promise<void> {
   for (const question of await page.locator('main fieldset').all())
     await question.getByRole('checkbox').first().check();
   await page.getByRole('button', { name: 'That is my view' }).click();
-  await expect(page.getByRole('heading', { level: 2, name: 'Points and reasons' })).toBeVisible();
+  await expect(page.getByRole('heading', { level: 2, name: 'The whole run' })).toBeVisible();
 }
 
 export { savedBy as savedText } from './saved';

@@ -21,8 +21,8 @@ for (const theme of THEMES) {
     await lookBack(page);
     expect(await faults(page, theme), 'debrief, asking').toEqual([]);
     await answerAll(page);
-    expect(await faults(page, theme), 'debrief, points').toEqual([]);
-    for (const step of ['The ground', 'The whole run']) {
+    expect(await faults(page, theme), 'debrief, timeline').toEqual([]);
+    for (const step of ['The ground', 'Points and reasons', 'What it cost']) {
       await page.getByRole('button', { name: `Next: ${step}` }).click();
       await expect(page.getByText('Loading…')).toHaveCount(0);
       expect(await faults(page, theme), `debrief, ${step}`).toEqual([]);

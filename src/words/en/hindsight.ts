@@ -98,6 +98,7 @@ export const hindsight = {
   'did.readCaution': 'read a caution',
   'did.useHint': 'took a hint',
   'did.goBack': 'went back',
+  'did.relieveCrew': 'took over from the crew before',
   'did.leaveToCrew': 'left it to the crew',
   'did.mend': 'mended something',
   'did.fault': 'something broke',

@@ -27,7 +27,7 @@ describe('moments', () => {
   });
 
   it('keep the edges at acts that settle something when only few are left', () => {
-    const kept = momentsOf(careful, undefined, 8);
+    const kept = momentsOf(careful, 8);
     expect(kept.length).toBe(9);
     // A rod is added after a burst of small acts that belong to it.
     for (const [tick, action] of careful.log)
@@ -41,9 +41,22 @@ describe('moments', () => {
     expect(momentsOf(run).map(({ tick }) => tick)).toEqual([0, 10, 310, 610, 910, 1000]);
   });
 
-  it('begin where the learner took the run over', () => {
-    const from = { tick: 600, entries: careful.log.findIndex(([tick]) => tick > 600) };
-    expect(momentsOf(careful, from)[0]).toEqual(from);
+  it('begin where the learner took the run over, and end where it was left to a crew', () => {
+    const log = [
+      [50, 'setOut', {}],
+      [100, 'relieveCrew', {}],
+      [200, 'addRod', {}],
+      [300, 'leaveToCrew', {}],
+      [400, 'planWell', {}],
+    ] as [number, string, object][];
+    const state = { tick: 1000, relief: { tick: 100 } };
+    const run = { log, record: { events: [] }, state } as unknown as Parameters<typeof momentsOf>[0];
+    expect(momentsOf(run)).toEqual([
+      { tick: 100, entries: 2 },
+      { tick: 200, entries: 2 },
+      { tick: 300, entries: 3 },
+      { tick: 1000, entries: 5 },
+    ]);
   });
 });
 

@@ -1,13 +1,12 @@
 // Finished runs to look back on, with their moments and marks.
-import { createRun } from '$sim';
 import {
   createCrew,
-  jobOf,
   lessonById,
   marksAlong,
   momentsOf,
   playOn,
-  scenarioOf,
+  startRun,
+  jobFor,
   type Crew,
   type Mark,
   type Moment,
@@ -24,15 +23,15 @@ export interface LookedBack {
 
 export function finished(lessonId: string, crewName: string | Crew, seed: number): Run {
   const lesson = lessonById(lessonId)!;
-  const scenario = scenarioOf(lesson, seed);
-  const crew = typeof crewName === 'string' ? createCrew(crewName, jobOf(lesson, scenario)) : crewName;
-  return playOn(createRun(scenario), lesson, crew);
+  const run = startRun(lesson, seed);
+  const crew = typeof crewName === 'string' ? createCrew(crewName, jobFor(run, lesson)) : crewName;
+  return playOn(run, lesson, crew);
 }
 
 export function lookedBack(run: Run, most: number): LookedBack {
   const { scenario, log, record } = run;
   const past: Past = { lesson: lessonById(scenario.id)!, scenario, log, record };
-  const moments = momentsOf(run, undefined, most);
+  const moments = momentsOf(run, most);
   const marks = [...marksAlong(scenario, log, moments)].filter((mark) => mark !== null);
   return { run, past, moments, marks };
 }

@@ -82,6 +82,10 @@ describe('words for what a run says', () => {
     for (const name of AT_ONCE) expect([name, ACTION_SPECS[name].time_s]).toEqual([name, 0]);
   });
 
+  it('has words for every act that was done, for looking back', () => {
+    expect(withoutWords(ACTION_NAMES.map((name) => `did.${name}`))).toEqual([]);
+  });
+
   it('has words for every wait', () => {
     const waits = ['time', ...WAIT_WORDS];
     expect(withoutWords(waits.map((until) => `work.wait.until.${until}`))).toEqual([]);
