@@ -25,6 +25,7 @@ class Hindsight {
     const { run, lesson } = session;
     const hash = hashRun(run);
     const workers = makeHand !== slicedHand && typeof Worker !== 'undefined';
+    let saved = 0;
     const lookBack = new LookBack({
       run,
       lesson,
@@ -35,7 +36,10 @@ class Hindsight {
       hands: workers ? handCount(navigator.hardwareConcurrency) : 1,
       onchange: (progress) => {
         this.progress = progress;
-        if (progress.done) keeper.lookedBack(lookBack.kept(), run);
+        // Kept when all is known, and once more with the other grounds.
+        const worth = progress.done ? 2 : progress.known === progress.values.length ? 1 : 0;
+        if (worth > saved) keeper.lookedBack(lookBack.kept(), run);
+        saved = Math.max(saved, worth);
       },
     });
     this.#lookBack = lookBack;

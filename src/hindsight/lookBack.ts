@@ -25,8 +25,8 @@ export interface Kept {
   readonly hash: string;
   readonly moments: readonly Moment[];
   readonly values: readonly (Value | undefined)[];
-  /** By index of the stretch. */
-  readonly luck: Readonly<Record<number, readonly (number | null)[]>>;
+  /** By index of the stretch and number of the ground; null where none could be had. */
+  readonly luck: Readonly<Record<number, readonly (number | null | undefined)[]>>;
 }
 
 export interface Progress {
@@ -63,7 +63,7 @@ export class LookBack {
   readonly #moments: readonly Moment[];
   readonly #marks: (Mark | undefined)[] = [];
   readonly #values: (Value | undefined)[];
-  readonly #luck: Record<number, (number | null)[]> = {};
+  readonly #luck: Record<number, (number | null | undefined)[]> = {};
   readonly #taken = new Set<number>();
   readonly #asked = new Set<string>();
   /** Each hand with what it is at. */
@@ -122,7 +122,7 @@ export class LookBack {
     if (report === null) this.#hands.set(hand, null);
     else if (report.kind === 'mark') this.#marks[report.index] = report.mark;
     else if (report.kind === 'value') this.#values[report.index] = report.value;
-    else (this.#luck[report.index] ??= []).push(report.points);
+    else this.#luckOf(report.index)[report.n] = report.points;
     this.#handOut();
     if (report !== null) this.#tell();
   }
@@ -162,15 +162,18 @@ export class LookBack {
     if (this.#values.includes(undefined)) return null;
     for (const { index, to } of dearest(this.#costs())) {
       const from = this.#marks[index];
-      const known = this.#luck[index]?.length ?? 0;
-      for (let n = known; from && n < GROUNDS; n++) {
+      for (let n = 0; from && n < GROUNDS; n++) {
         const key = `${index} ${n}`;
-        if (this.#asked.has(key)) continue;
+        if (this.#asked.has(key) || this.#luckOf(index)[n] !== undefined) continue;
         this.#asked.add(key);
         return { kind: 'elsewhere', index, n, from, to };
       }
     }
     return null;
+  }
+
+  #luckOf(index: number): (number | null | undefined)[] {
+    return (this.#luck[index] ??= Array.from({ length: GROUNDS }, () => undefined));
   }
 
   #costs(): Cost[] {
@@ -183,7 +186,7 @@ export class LookBack {
     const known = this.#values.filter((value) => value !== undefined).length;
     const all = known === this.#values.length;
     const luck = Object.fromEntries(
-      Object.entries(this.#luck).map(([index, points]) => [index, points.filter((one) => one !== null)]),
+      Object.entries(this.#luck).map(([index, points]) => [index, points.filter((one) => typeof one === 'number')]),
     );
     this.#options.onchange({
       moments: this.#moments,
@@ -194,7 +197,7 @@ export class LookBack {
       known,
       settled: all || (first.length === 3 && settled(this.#values, first.at(-1)!.points)),
       luck,
-      done: all && first.every(({ index }) => (this.#luck[index]?.length ?? 0) >= GROUNDS),
+      done: all && first.every(({ index }) => !this.#luckOf(index).includes(undefined)),
     });
   }
 }

@@ -7,6 +7,13 @@ import { daysWords } from './wellVerdict';
 /** So many different acts are named. */
 const SHOWN = 5;
 
+/** From when to when; one time where both read alike. */
+export function whenWords({ from, to }: Pick<Cost, 'from' | 'to'>): string {
+  const at = t('hindsight.at', { from_s: from.tick });
+  if (at === t('hindsight.at', { from_s: to.tick })) return at;
+  return t('hindsight.when', { from_s: from.tick, to_s: to.tick });
+}
+
 export function actsWords(log: readonly LogEntry[], { from, to }: Pick<Cost, 'from' | 'to'>): string {
   const counts = new Map<string, number>();
   for (const [, action] of log.slice(from.entries, to.entries)) counts.set(action, (counts.get(action) ?? 0) + 1);

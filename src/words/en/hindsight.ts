@@ -23,6 +23,7 @@ export const hindsight = {
   'hindsight.none': 'No stretch cost more than half a point.',
   'hindsight.noneYet': 'Nothing is found yet.',
   'hindsight.when': '{from_s:duration} to {to_s:duration}',
+  'hindsight.at': 'at {from_s:duration}',
   'hindsight.cost': { one: '{n:1} point', other: '{n:1} points' },
   'hindsight.lost': '{item:word}: {lost:1} lost. {why}',
   'hindsight.acts': 'You: {acts}',
