@@ -4,7 +4,7 @@ import type { Lesson } from '../schema';
 
 export const firstRodsLesson: Lesson = {
   id: 'first-rods',
-  version: 1,
+  version: 2,
   title: 'firstRods.title',
   outcomes: [
     'firstRods.outcome.prime',
@@ -78,10 +78,10 @@ export const firstRodsLesson: Lesson = {
     { item: 'clearedStops', weight: 14, bands: { full_m: 0.02, none_m: 0.05 } },
     { item: 'notBuried', weight: 8, bands: { full_m: 0.02, none_m: 0.1 } },
     { item: 'fairFeed', weight: 8, bands: { loading_frac: 0.05, full_frac: 0.05, none_frac: 0.4 } },
-    { item: 'depthReached', weight: 10, bands: { from_m: 1.5, goal_m: 4.4 } },
+    { item: 'depthReached', weight: 7, bands: { from_m: 1.5, goal_m: 4.4 } },
     { item: 'sampleEachRod', weight: 8, bands: { rods: 3, rod_m: 1.5 } },
     { item: 'labelsTrue', weight: 8, bands: { rods: 3, limit_m: 0.5 } },
-    { item: 'namedRight', weight: 4, bands: { rods: 3 } },
+    { item: 'namedRight', weight: 5, bands: { rods: 3 } },
     {
       item: 'fluidReady',
       weight: 8,
@@ -95,7 +95,7 @@ export const firstRodsLesson: Lesson = {
       weight: 4,
       bands: { powderFull_g: 1300, powderNone_g: 2200, waterFull_L: 500, waterNone_L: 1200 },
     },
-    { item: 'cautionsRead', weight: 6, bands: {} },
+    { item: 'cautionsRead', weight: 8, bands: {} },
     { item: 'rodsHandledStill', weight: 4, bands: { none: 2 } },
     { item: 'liftedBeforeStop', weight: 4, bands: { lift_m: 0.1 } },
   ],
