@@ -9,7 +9,7 @@ import { RANDOM_ACTS } from './randomActs';
 export interface RandomMemory {
   patience: Patience;
   chance: Chance;
-  /** Length of its day, s, and job second at which it has had enough; -1 before its first look. */
+  /** Job second at which its day ends, and job second at which it has had enough; -1 before its first look. */
   day_s: number;
   enough_s: number;
 }
@@ -36,7 +36,7 @@ function decide(memory: RandomMemory, senses: Senses): Deed | null {
   noticeRefusal(memory.patience, senses);
   const { chance } = memory;
   if (memory.enough_s < 0)
-    memory.enough_s = senses.time_s + Math.min(between(chance, ...ENOUGH_s), DAY_frac * memory.day_s);
+    memory.enough_s = senses.time_s + Math.min(between(chance, ...ENOUGH_s), DAY_frac * (memory.day_s - senses.time_s));
   if (senses.time_s >= memory.enough_s) return leave(memory, senses);
   if (draw(chance) > 1 / ACTS_EVERY_s) return null;
   const possible = RANDOM_ACTS.filter((act) => act.looksPossible(senses));

@@ -18,7 +18,13 @@ export const BOUNDS = {
   lost: 1e-9,
 } as const;
 
-const OWN_ENDS = ['outcome.reached', 'outcome.handedOver', 'outcome.stoppedShort', 'outcome.givenUp'];
+const OWN_ENDS = [
+  'outcome.reached',
+  'outcome.handedOver',
+  'outcome.drilled',
+  'outcome.stoppedShort',
+  'outcome.givenUp',
+];
 
 /** The value at a share of the way from the least to the most; NaN of none. */
 export function quantile(values: readonly number[], share: number): number {

@@ -1,6 +1,17 @@
 // All crews play a lesson on one seed: what came of each, as plain data.
-import { hashRun, ledgerOf, verdictOf, type Run } from '$sim';
-import { CREWS, grade, playCrew, readRunFile, replayFile, writeRunFile, type Lesson } from '$lessons';
+import { hashRun, ledgerOf, recordUpTo, restoreRun, snapshotOf, verdictOf, type Run } from '$sim';
+import {
+  createCrew,
+  CREWS,
+  grade,
+  jobFor,
+  playOn,
+  readRunFile,
+  replayFile,
+  startRun,
+  writeRunFile,
+  type Lesson,
+} from '$lessons';
 
 export interface CrewRun {
   readonly lesson: string;
@@ -12,7 +23,7 @@ export interface CrewRun {
   readonly ticks: number;
   /** Of the machine, s. */
   readonly time_s: number;
-  /** Acts of the log, and those refused. */
+  /** Its own acts, and those refused. */
   readonly acts: number;
   readonly refused: number;
   /** Of water, grains, polymer and additives, relative. */
@@ -43,7 +54,17 @@ export function happenedIn(run: Run): string[] {
   return [...names].sort();
 }
 
-function noted(lesson: Lesson, crew: string, seed: number, run: Run, time_s: number, again: boolean): CrewRun {
+const refusedIn = (run: Run): number => run.record.events.filter(({ name }) => name === 'refused').length;
+
+function noted(
+  lesson: Lesson,
+  crew: string,
+  seed: number,
+  run: Run,
+  before: Pick<CrewRun, 'acts' | 'refused'>,
+  time_s: number,
+  again: boolean,
+): CrewRun {
   const { score, outcome, passed } = grade(run, lesson);
   const verdict = outcome.key === 'outcome.handedOver' ? verdictOf(run) : null;
   return {
@@ -55,8 +76,8 @@ function noted(lesson: Lesson, crew: string, seed: number, run: Run, time_s: num
     outcome: outcome.key,
     ticks: run.state.tick,
     time_s,
-    acts: run.log.length,
-    refused: run.record.events.filter(({ name }) => name === 'refused').length,
+    acts: run.log.length - before.acts,
+    refused: refusedIn(run) - before.refused,
     lost: Math.max(...Object.values(ledgerOf(run)).map((share) => Math.abs(Number(share)))),
     yield_Lmin: verdict?.yield.dry_Lmin ?? 0,
     leak_d: verdict?.leak.annulus_d ?? 0,
@@ -66,11 +87,26 @@ function noted(lesson: Lesson, crew: string, seed: number, run: Run, time_s: num
   };
 }
 
+/** As many runs as are wanted from where a lesson begins: what another crew did before is played once. */
+function startsOf(lesson: Lesson, seed: number): () => Run {
+  const { scenario, record, log, ...rest } = startRun(lesson, seed);
+  const snapshot = snapshotOf({ scenario, record, log, ...rest });
+  const mark = { events: record.events.length, rows: record.trace.length, wellRows: record.wellTrace.length };
+  return () => {
+    const run = restoreRun(scenario, snapshot, recordUpTo(record, mark));
+    run.log.push(...log);
+    return run;
+  };
+}
+
 /** Every crew on this seed; `again` plays each run file once more. */
 export function crewRuns(lesson: Lesson, seed: number, again: boolean, crews: readonly string[] = CREWS): CrewRun[] {
+  const start = startsOf(lesson, seed);
   return crews.map((crew) => {
     const start_ms = performance.now();
-    const run = playCrew(lesson, crew, seed);
-    return noted(lesson, crew, seed, run, (performance.now() - start_ms) / 1000, again);
+    const run = start();
+    const before = { acts: run.log.length, refused: refusedIn(run) };
+    playOn(run, lesson, createCrew(crew, jobFor(run, lesson)));
+    return noted(lesson, crew, seed, run, before, (performance.now() - start_ms) / 1000, again);
   });
 }
