@@ -1,5 +1,6 @@
 // All English words of the lessons in one typed record. English is the source; other languages follow its keys.
 
+import { blindWell } from './en/blindWell';
 import { cli } from './en/cli';
 import { firstRods } from './en/firstRods';
 import { hazards } from './en/hazards';
@@ -14,6 +15,7 @@ export const en = {
   ...firstRods,
   ...openHole,
   ...openWell,
+  ...blindWell,
   ...rubric,
   ...wellRubric,
   ...why,
