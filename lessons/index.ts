@@ -15,7 +15,7 @@ export { HAZARD_IDS, hazardWords, type HazardId } from './hazards';
 export { coachingCard } from './coaching';
 export { CREWS, createCrew, isCrewName, WORKING_CREWS } from './crews/index';
 export type { Crew, Deed, Job } from './crews/crew';
-export { crewActs, playCrew, playOn, restCrew } from './play';
+export { crewActs, crewFor, playCrew, playOn, restCrew } from './play';
 export { jobFor, jobOf } from './job';
 export { openStart, startRun, type Start } from './start';
 export { entriesBefore, ownEntries, ownEvents, startTick } from './own';

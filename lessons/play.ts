@@ -3,6 +3,7 @@
 import { act, sensesOf, step, type Run } from '$sim';
 import { createCrew } from './crews/index';
 import type { Crew } from './crews/crew';
+import { takeOver } from './crews/takeOver';
 import { jobFor } from './job';
 import { isOver } from './over';
 import { startRun } from './start';
@@ -14,9 +15,13 @@ export function crewActs(run: Run, crew: Crew): void {
   if (deed !== null) act(run, deed.action, deed.payload);
 }
 
+/** A crew of that name for a run as it stands: where others have worked before, it knows what they did. */
+export const crewFor = (run: Run, lesson: Lesson, name: string): Crew =>
+  takeOver(createCrew(name, jobFor(run, lesson)), run);
+
 /** The crew that the rest was left to; null where it was not. */
 export function restCrew(run: Run, lesson: Lesson): Crew | null {
-  return lesson.leaves && run.state.leaving === 'left' ? createCrew(lesson.leaves.crew, jobFor(run, lesson)) : null;
+  return lesson.leaves && run.state.leaving === 'left' ? crewFor(run, lesson, lesson.leaves.crew) : null;
 }
 
 /**
@@ -53,5 +58,5 @@ export function playOn(run: Run, lesson: Lesson, crew: Crew): Run {
 
 export function playCrew(lesson: Lesson, crewName: string, seed: number): Run {
   const run = startRun(lesson, seed);
-  return playOn(run, lesson, createCrew(crewName, jobFor(run, lesson)));
+  return playOn(run, lesson, crewFor(run, lesson, crewName));
 }

@@ -190,13 +190,18 @@ const Item = v.strictObject({
   bands: v.record(v.string(), v.pipe(v.number(), v.finite())),
 });
 
-/** Another crew has worked before, up to this event or this depth, on the very ground of the seed. Its acts stand in the log. */
+/**
+ * Another crew has worked before, on the very ground of the seed: up to this event, to this depth, or to before it would do this act. Its acts
+ * stand in the log. `seal`: it was told to leave the seal to whoever comes after.
+ */
 const Prologue = v.strictObject({
   crew: v.picklist(CREW_NAMES),
   until: v.union([
     v.strictObject({ event: v.picklist(NOTICED_EVENTS) }),
     v.strictObject({ depth_m: Between(0.5, 60) }),
+    v.strictObject({ before: v.picklist(ACTION_NAMES) }),
   ]),
+  seal: v.exactOptional(v.literal('left')),
 });
 
 /** From this event on the rest of the work may be left to a crew. */

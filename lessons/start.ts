@@ -24,6 +24,7 @@ export interface Start {
 /** Whether what the crew was to do is done; looks only at events not looked at before. */
 function watcher(run: Run, until: Until): () => boolean {
   if ('depth_m' in until) return () => run.state.hole.depth_m >= until.depth_m;
+  if ('before' in until) return () => false;
   let seen = 0;
   return () => {
     const { events } = run.record;
@@ -35,7 +36,8 @@ function watcher(run: Run, until: Until): () => boolean {
 /** The crew before has the same job and no hurry; where it only ends the hole it leaves plan and casing to whoever relieves it. */
 function jobBefore({ prologue }: Lesson, job: Job): Job {
   const holeOnly = prologue && 'event' in prologue.until && prologue.until.event === 'drillingStopped';
-  return { ...job, time_s: LONGEST_s, ...(job.well && holeOnly ? { well: { ...job.well, holeOnly } } : {}) };
+  const asked = { ...(holeOnly ? { holeOnly } : {}), ...(prologue?.seal ? { seal: prologue.seal } : {}) };
+  return { ...job, time_s: LONGEST_s, ...(job.well ? { well: { ...job.well, ...asked } } : {}) };
 }
 
 export function openStart(lesson: Lesson, seed: number, practice = true): Start {
@@ -62,6 +64,7 @@ export function openStart(lesson: Lesson, seed: number, practice = true): Start 
           throw new RangeError(`The crew before does not get there on seed ${seed}.`);
         if (run.state.wait === null) {
           const deed = crew.decide(sensesOf(run));
+          if (deed !== null && 'before' in prologue.until && deed.action === prologue.until.before) return relieve();
           if (deed !== null) act(run, deed.action, deed.payload);
           if (done()) return relieve();
         }

@@ -54,7 +54,9 @@ export function planDeed(memory: WellMemory, patience: Patience, senses: Senses)
   if (booked !== undefined) return booked;
   if (senses.well!.plan !== null) return undefined;
   if (!mayTry(patience, senses, 'planWell')) return null;
-  return does('planWell', { ...style.plan(senses, memory.lowest_m) });
+  const plan = style.plan(senses, memory.lowest_m);
+  const left = memory.job.seal === 'left' ? { seal: 'none', sealFrom_m: 0, sealTo_m: 0 } : {};
+  return does('planWell', { ...plan, ...left });
 }
 
 /** Book, plan and joints while the stem still keeps the hole; undefined when all is ready for the rods to come out, or the crew does not care. */
