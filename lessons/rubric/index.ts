@@ -11,6 +11,11 @@ import { labelsTrue, namedRight, sampleEachRod } from './log';
 import { cautionsRead, liftedBeforeStop, rodsHandledStill } from './safety';
 import { openAreaEnough, screenPlace, slotFits } from './screen';
 import { headWorks, packDone, sealMade, sealPlace } from './seal';
+import { chlorineGone, polymerBreak, testRun } from './fitForPeople';
+import { hungGently, jointsSet, packFell } from './lowering';
+import { packCovers, screenFoot } from './screenPlan';
+import { sealInterval, sealWaited } from './sealing';
+import { noDeeper, stretchEnough } from './stop';
 import { siteChosen } from './site';
 import { developed, disinfected, liftFits, sandFree, yieldAtDry } from './water';
 
@@ -49,4 +54,16 @@ export const ITEMS: Readonly<Record<ItemId, ItemFunction>> = {
   recordKept,
   siteChosen,
   disinfected,
+  stretchEnough,
+  noDeeper,
+  packCovers,
+  screenFoot,
+  jointsSet,
+  hungGently,
+  packFell,
+  sealWaited,
+  sealInterval,
+  polymerBreak,
+  testRun,
+  chlorineGone,
 };

@@ -2,6 +2,12 @@
 
 import { blindWell } from './en/blindWell';
 import { cli } from './en/cli';
+import { casingDown } from './en/casingDown';
+import { clearWater } from './en/clearWater';
+import { deepEnough } from './en/deepEnough';
+import { drillRubric } from './en/drillRubric';
+import { theScreen } from './en/theScreen';
+import { theSeal } from './en/theSeal';
 import { firstRods } from './en/firstRods';
 import { hazards } from './en/hazards';
 import { openHole } from './en/openHole';
@@ -17,6 +23,12 @@ export const en = {
   ...openWell,
   ...blindWell,
   ...rubric,
+  ...casingDown,
+  ...clearWater,
+  ...deepEnough,
+  ...drillRubric,
+  ...theScreen,
+  ...theSeal,
   ...wellRubric,
   ...why,
   ...hazards,
