@@ -1,7 +1,9 @@
 // Looking back: what each stretch cost, in workers or without them, kept with the run, and tried again as a run beside the first.
 import type { Page } from '@playwright/test';
+import { fileURLToPath } from 'node:url';
 import { lessonById, playCrew, readRunFile, replayFile, writeRunFile } from '../../lessons';
 import { answerAll, expect, goTo, pasteRun, savedText, test } from './app';
+import { APP_FILE } from '../../src/serve/build.mjs';
 import { faults } from './axe';
 
 let green: string | null = null;
@@ -14,6 +16,10 @@ function greenFile(): string {
 
 async function toCosts(page: Page): Promise<void> {
   await pasteRun(page, greenFile());
+  await fromList(page);
+}
+
+async function fromList(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Look back on Green run' }).click();
   await answerAll(page);
   await page.getByRole('button', { name: /^\d What it cost$/ }).click();
@@ -22,15 +28,8 @@ async function toCosts(page: Page): Promise<void> {
 
 const allKnown = (page: Page) => expect(page.getByText(/^All \d+ moments are known/)).toBeVisible({ timeout: 150_000 });
 
-test('the dearest stretches come with acts, items and luck; all add up; the page stays alive', async ({ page }) => {
+test('the dearest stretches come with acts, items and luck; every stretch is listed', async ({ page }) => {
   test.setTimeout(300_000);
-  await page.addInitScript(() => {
-    const seen: number[] = [];
-    new PerformanceObserver((list) => seen.push(...list.getEntries().map((entry) => entry.duration))).observe({
-      entryTypes: ['longtask'],
-    });
-    Object.assign(window, { seen });
-  });
   await toCosts(page);
   await allKnown(page);
   await expect(page.getByText(/From the beginning a careful crew reaches [\d.]+ points here/)).toBeVisible();
@@ -69,6 +68,17 @@ test('without workers the page does it in slices, and can be stopped', async ({ 
   await page.getByRole('button', { name: 'Stop working it out' }).click();
   await expect(page.getByText(/^Stopped\./)).toBeVisible();
   await page.getByRole('button', { name: 'Go on working it out' }).click();
+  await allKnown(page);
+});
+
+test('the one file opened from a folder looks back in workers too', async ({ page }) => {
+  test.setTimeout(300_000);
+  await page.goto(`file://${fileURLToPath(new URL(`../../dist/${APP_FILE}`, import.meta.url))}#/runs`);
+  await page.getByText('Or paste the text of a run').click();
+  await page.getByRole('textbox', { name: 'Text of a run file' }).fill(greenFile());
+  await page.getByRole('button', { name: 'Open this text' }).click();
+  await fromList(page);
+  expect(page.workers().length).toBeGreaterThan(0);
   await allKnown(page);
 });
 
