@@ -1,6 +1,7 @@
 // What a lesson and a seed make together: the ground of that seed, the kit, the opening.
 
 import { buildGround, DEFAULT_KIT, ground as groundOf, type Ground, type Kit, type Scenario } from '$sim';
+import { faultsOf, groundWithFaults } from './faults';
 import type { Lesson } from './schema';
 
 function groundFor(lesson: Lesson, seed: number): Ground {
@@ -27,6 +28,8 @@ export function scenarioOf(lesson: Lesson, seed: number, practice = true): Scena
     (kit as unknown as Record<string, number>)[name] = value;
   }
   const grounds = groundsFor(lesson, seed, lesson.holes ?? 1);
+  grounds[0] = groundWithFaults(lesson, seed, grounds[0]!);
+  const faults = faultsOf(lesson, seed);
   return {
     id: lesson.id,
     version: lesson.version,
@@ -42,5 +45,6 @@ export function scenarioOf(lesson: Lesson, seed: number, practice = true): Scena
     ...(lesson.prologue ? { relieves: true } : {}),
     ...(lesson.leaves ? { leavesFrom: lesson.leaves.from } : {}),
     opening: { ...lesson.opening },
+    ...(faults.length > 0 ? { faults } : {}),
   };
 }

@@ -11,10 +11,11 @@ import {
   SETTINGS,
   SOIL_KINDS,
   WELL_PUMP_NAMES,
-  type EventName,
 } from '$sim';
 import { isWordKey, type WordKey } from './words/index';
 import { HAZARD_IDS } from './hazards';
+import { FaultSchema } from './faultSchema';
+import { NOTICED_EVENTS } from './noticed';
 import { ITEM_IDS } from './rubric/ids';
 
 const Id = v.pipe(
@@ -32,80 +33,6 @@ const Range = (min: number, max: number) =>
     v.tuple([Between(min, max), Between(min, max)]),
     v.check(([low, high]) => low <= high, 'the smaller number first'),
   );
-
-/** What a card may wait for; a record, so that the compiler misses none. */
-const NOTICED = {
-  primed: true,
-  primeLost: true,
-  primeFailed: true,
-  pumpGulps: true,
-  pumpWorn: true,
-  sealBurnt: true,
-  strainerBlocked: true,
-  pitLow: true,
-  pitFull: true,
-  waterOut: true,
-  powderOut: true,
-  petrolOut: true,
-  newHole: true,
-  duskNear: true,
-  nightfall: true,
-  morning: true,
-  flowStarted: true,
-  flowStopped: true,
-  rodDown: true,
-  rodAdded: true,
-  rodRemoved: true,
-  buried: true,
-  tight: true,
-  stuck: true,
-  freed: true,
-  stemOut: true,
-  balled: true,
-  unballed: true,
-  bitRefused: true,
-  driveHot: true,
-  driveCool: true,
-  stalled: true,
-  restarted: true,
-  clear: true,
-  soaked: true,
-  returnsLost: true,
-  returnsBack: true,
-  sampleCaught: true,
-  refused: true,
-  drillingStopped: true,
-  siteChosen: true,
-  wellPlanned: true,
-  stemPulled: true,
-  casingJoined: true,
-  casingHung: true,
-  casingFloats: true,
-  casingLanded: true,
-  casingSnapped: true,
-  packPoured: true,
-  sounded: true,
-  sealPlaced: true,
-  sealSet: true,
-  wellClear: true,
-  dipped: true,
-  testDone: true,
-  recovered: true,
-  disinfected: true,
-  headWorksDone: true,
-  handedOver: true,
-  crewRelieved: true,
-  leftToCrew: true,
-  taskDone: true,
-  ended: true,
-} as const satisfies Record<
-  Exclude<
-    EventName,
-    'layerChanged' | 'sloughing' | 'wallFails' | 'holeClosed' | 'packBridged' | 'wellClosed' | 'polymerBroken'
-  >,
-  true
->;
-const NOTICED_EVENTS = Object.keys(NOTICED) as (keyof typeof NOTICED)[];
 
 /** Crews that may have worked before. */
 const CREW_NAMES = ['careful', 'steady', 'green'] as const;
@@ -250,7 +177,8 @@ export const LessonSchema = v.strictObject({
   }),
   prologue: v.exactOptional(Prologue),
   leaves: v.exactOptional(Leaves),
-  faults: v.pipe(v.array(v.never()), v.maxLength(0)),
+  /** What goes wrong, and between which moments the seed lets it come. */
+  faults: v.pipe(v.array(FaultSchema), v.maxLength(12)),
   pass_points: Count(1, 100),
   rubric: v.pipe(
     v.array(Item),

@@ -16,6 +16,8 @@ export {
 export { malformedIn, type FieldProblem, type Malformed, type Payload } from './run/check';
 export type { LogEntry } from './run/log';
 export { act, canAct, type ActResult } from './run/act';
+export { FAULT, FAULT_NAMES, MEND_WORDS, type FaultName, type MendWord } from './materials/faults';
+export type { FaultFigures, FaultMoment, FaultState, ScheduledFault } from './run/faultState';
 export type { Opening, Scenario, Shower, Weather, WellKit, WorkingDay } from './run/scenario';
 export { groundAt, groundOf } from './run/ground';
 export type { OwnLayer, Relief, RunState, Sample, StemState, Task, Wait } from './run/state';
@@ -59,9 +61,6 @@ export {
   type Amount,
   type DriveFeel,
   type GrainGlance,
-  type HeapLook,
-  type MouthLook,
-  type PitLook,
   type PullFeel,
   type PumpSound,
   type Senses,
@@ -69,6 +68,7 @@ export {
   type TorqueFeel,
   type TraySample,
 } from './run/senses';
+export type { HeapLook, HoseLook, MouthLook, PitLook, SkyLook } from './run/looks';
 export type { JarLook, TestReading, WellWater } from './run/wellWater';
 export { LONGEST_d, type LiftVerdict, type Verdict, type YieldLimit } from './well/verdict';
 export type { TestRow, TestStop, WellTest } from './well/wellTest';
@@ -106,6 +106,7 @@ export {
 } from './materials/sizes';
 export { SOILS, SOIL_KINDS, type SoilKind } from './materials/soils';
 export { layerAt } from './ground/lookup';
+export { variedLayer } from './ground/vary';
 export { buildGround, ground, type GroundRecipe } from './ground/generate';
 export { SETTINGS, type SettingId } from './ground/settings';
 export { GROUND_VERSION } from './ground/ground';

@@ -36,3 +36,17 @@ export function parcelVolume_m3(parcel: Parcel): number {
   for (let k = 0; k < CLASS_COUNT; k++) volume += parcel.solids_m3[k];
   return volume;
 }
+
+/** Moves a share, 0 to 1, of all that one parcel holds into another, on top of what is there. */
+export function moveShare(from: Parcel, share_frac: number, to: Parcel): void {
+  const water_m3 = from.water_m3 * share_frac;
+  from.water_m3 -= water_m3;
+  to.water_m3 += water_m3;
+  for (const part of ['solids_m3', 'moment_m4', 'dissolved_kg'] as const) {
+    for (let i = 0; i < from[part].length; i++) {
+      const moved = from[part][i] * share_frac;
+      from[part][i] -= moved;
+      to[part][i] += moved;
+    }
+  }
+}

@@ -33,6 +33,7 @@ export const ACTION_NAMES = [
   'note',
   'logLayer',
   'waitFor',
+  'mend',
   'stopDrilling',
   'planWell',
   'pullOut',
@@ -57,6 +58,7 @@ export const ACTION_NAMES = [
   'readCaution',
   'useHint',
   'goBack',
+  'fault',
 ] as const;
 export type ActionName = (typeof ACTION_NAMES)[number];
 
@@ -133,6 +135,13 @@ export const REFUSAL_KEYS = [
   'wellDry',
   'apronDone',
   'tooSoonToLeave',
+  'engineDead',
+  'nothingToMend',
+  'beingMended',
+  'ditchDug',
+  'notLive',
+  'faultThere',
+  'pumpNotRunning',
   'ended',
 ] as const;
 export type RefusalKey = (typeof REFUSAL_KEYS)[number];
@@ -151,6 +160,17 @@ export const EVENT_NAMES = [
   'powderOut',
   'petrolOut',
   'newHole',
+  'engineStopped',
+  'hoseBurst',
+  'mended',
+  'rainBegins',
+  'rainEnds',
+  'toolDropped',
+  'toolGone',
+  'nothingFished',
+  'powderWeak',
+  'helperGone',
+  'helperBack',
   'duskNear',
   'nightfall',
   'morning',
@@ -220,4 +240,6 @@ export const HIDDEN_EVENTS: readonly EventName[] = [
   'packBridged',
   'wellClosed',
   'polymerBroken',
+  'toolDropped',
+  'powderWeak',
 ];

@@ -9,6 +9,7 @@ import type { CasingName } from '../materials/pipes';
 import type { SealName } from '../materials/seals';
 import type { WellPumpName } from '../materials/wellPumps';
 import type { EventName } from './names';
+import type { ScheduledFault } from './faultState';
 
 export interface Opening {
   /** Rods already screwed on and hung over the mouth; at least 1. */
@@ -97,4 +98,8 @@ export interface Scenario {
   readonly relieves?: true;
   /** The rest may be left to another crew once this has happened; left out: never. */
   readonly leavesFrom?: EventName;
+  /** What goes wrong on the way, and when; left out: nothing. */
+  readonly faults?: readonly ScheduledFault[];
+  /** An instructor may let things go wrong by hand, outside practice too. */
+  readonly live?: boolean;
 }

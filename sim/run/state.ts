@@ -8,6 +8,7 @@ import type { PitState } from '../pit/pit';
 import type { MachineValue } from '../machine/machine';
 import type { WellState } from '../well/wellState';
 import type { RecordField } from './actions';
+import type { FaultState } from './faultState';
 import type { ActionName, ColourWord, EventName, FeelWord, KindWord, RefusalKey } from './names';
 
 export interface StemState {
@@ -188,6 +189,8 @@ export interface Signs {
   fines_frac: number;
   /** Volume fraction by class at the mouth, smoothed. */
   mouth_frac: Float64Array;
+  /** Salt in the returns, smoothed. */
+  salt_gL: number;
   colour: ColourWord;
   /** Ticks in a row that the returns have run clean; starts to count after they were loaded. */
   cleanTicks: number;
@@ -231,7 +234,8 @@ export interface RunState {
   outTold: OutTold;
   boundary: Boundary;
   signs: Signs;
-  feel: { word: FeelWord; tick: number } | null;
+  faults: FaultState;
+  feel: { word: FeelWord; salty: boolean; tick: number } | null;
   funnel: { seconds_s: number; tick: number } | null;
   stick: { level_m: number; tick: number } | null;
   /** Plan, casing and what stands round it; as at the start where the job ends with the hole. */

@@ -2,6 +2,7 @@
 
 import { tendAnnulus } from './annulus';
 import { watchDaylight } from './daylight';
+import { workFaults } from './faults';
 import { wander } from './noise';
 import { tendPit } from './pitWeather';
 import type { Run } from './run';
@@ -25,6 +26,7 @@ export function stepWell(run: Run): void {
   if (state.well) state.signs.level_m = state.well.level_m;
   wander(state.noise, run.streams.senses, state.tick);
   watchStocks(run);
+  workFaults(run);
   watchWait(run);
   wellRow(run);
   state.tick += 1;

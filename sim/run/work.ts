@@ -148,6 +148,7 @@ export function createWork(scenario: Scenario, kit: Kit, hole: HoleState, holeNu
       mouthLevel_m: 0,
       blockage_frac: 0,
       headLeft_ratio: 1,
+      lost_frac: 0,
       hose: lineFluid(),
       stem: lineFluid(),
       annulus: lineFluid(),
@@ -162,7 +163,7 @@ export function createWork(scenario: Scenario, kit: Kit, hole: HoleState, holeNu
     rheology: { K_Pasn: 0.001, n_ratio: 1 },
     chamberReading: { ...createMakeup(), density_kgm3: 1000, load_frac: 0 },
     stemReading: { ...createMakeup(), density_kgm3: 1000 },
-    cutGround: { porosity_frac: 0, saturation_frac: 1, fractions: [] },
+    cutGround: { porosity_frac: 0, saturation_frac: 1, fractions: [], salt_gL: 0 },
     bitInput: {
       kit,
       feed_frac: 0,

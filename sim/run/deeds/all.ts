@@ -8,6 +8,7 @@ import { crewDeeds } from './crew';
 import type { Deed, Deeds } from './deed';
 import { fluidDeeds } from './fluid';
 import { pitDeeds } from './pit';
+import { mendDeeds } from './mend';
 import { planDeeds } from './plan';
 import { pullingDeeds } from './pulling';
 import { pumpDeeds } from './pump';
@@ -26,6 +27,7 @@ const DEEDS: Deeds = {
   ...trayDeeds,
   ...bookDeeds,
   ...crewDeeds,
+  ...mendDeeds,
   ...planDeeds,
   ...pullingDeeds,
   ...casingDeeds,

@@ -32,6 +32,7 @@ export const workHands = {
   'work.task.topUp': 'Topping up the hole',
   'work.task.digOutPit': 'Digging out',
   'work.task.clearStrainer': 'Clearing the strainer',
+  'work.task.mend': 'Mending what went wrong',
   'work.task.setStrainer': 'Setting the strainer',
   'work.task.abandon': 'Filling the hole up',
   'work.task.pullOut': 'Pulling the rods out',

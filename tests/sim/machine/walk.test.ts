@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { buildGround, drillingMachine, EVENT_NAMES, REFUSAL_KEYS, type Payload } from '../../../sim';
 import { oneSoil, type RigOptions } from '../../rig';
 import { refused, told, walked, walkOn } from './walk';
+import { walksOfTheFaults } from './faultWalks';
 import { walksOfTheWell } from './wellWalks';
 
 const OPEN = { throttle_frac: 1 };
@@ -228,6 +229,7 @@ describe('walks', () => {
   });
 });
 
+walksOfTheFaults();
 walksOfTheWell();
 
 describe('all of them together', () => {

@@ -98,7 +98,9 @@ describe('the six senses', () => {
       for (const heap of ['bare', 'some', 'high', 'brimming'] as const)
         readingsOf({ ...base, stick, pit: { ...pit, look, heap } }).forEach(expectWords);
     for (const word of ['watery', 'slightlySlick', 'slick', 'stringy', 'creamy'] as const)
-      readingsOf({ ...base, feel: { word, time_s: 0 }, funnel: { seconds_s: 40, time_s: 0 } }).forEach(expectWords);
+      readingsOf({ ...base, feel: { word, salty: false, time_s: 0 }, funnel: { seconds_s: 40, time_s: 0 } }).forEach(
+        expectWords,
+      );
   });
 
   it('alarms at what nobody on site would overlook, and only then', () => {
