@@ -20,9 +20,16 @@ function groundsFor(lesson: Lesson, seed: number, holes: number): Ground[] {
   return grounds;
 }
 
+/** The chambers of the pit, where the lesson has its own. */
+function chambersOf({ pit }: Lesson): Partial<Pick<Kit, 'settling' | 'suction'>> {
+  if (!pit) return {};
+  const { settling_m2, suction_m2, depth_m } = pit;
+  return { settling: { area_m2: settling_m2, depth_m }, suction: { area_m2: suction_m2, depth_m } };
+}
+
 /** Practice allows going back; a pass does not. Throws when the lesson names a part of the kit that is not there. */
 export function scenarioOf(lesson: Lesson, seed: number, practice = true): Scenario {
-  const kit: Kit = { ...DEFAULT_KIT };
+  const kit: Kit = { ...DEFAULT_KIT, ...chambersOf(lesson) };
   for (const [name, value] of Object.entries(lesson.kit)) {
     if (typeof kit[name as keyof Kit] !== 'number') throw new RangeError(`The kit has no number "${name}".`);
     (kit as unknown as Record<string, number>)[name] = value;

@@ -159,6 +159,10 @@ export const LessonSchema = v.strictObject({
     v.strictObject({ start_h: Between(0, 12), light_h: Between(1, 16), from_h: v.optional(Between(0, 24)) }),
   ),
   kit: v.record(v.string(), v.pipe(v.number(), v.finite())),
+  /** Areas of the two chambers and the depth of both; left out: the usual pit. */
+  pit: v.exactOptional(
+    v.strictObject({ settling_m2: Between(0.1, 3), suction_m2: Between(0.1, 3), depth_m: Between(0.3, 1.5) }),
+  ),
   view: v.picklist(VIEW_LEVELS),
   senses: v.array(v.picklist(SENSE_IDS)),
   gauges: v.pipe(v.array(v.picklist(GAUGE_IDS)), v.maxLength(7)),

@@ -10,9 +10,23 @@ import { clearWaterLesson } from './clear-water';
 import { deepEnoughLesson } from './deep-enough';
 import { theScreenLesson } from './the-screen';
 import { theSealLesson } from './the-seal';
+import { slickFluidLesson } from './slick-fluid';
+import { standingSandLesson } from './standing-sand';
+import { fallingPitLesson } from './falling-pit';
+import { stiffClayLesson } from './stiff-clay';
+import { fullPitLesson } from './full-pit';
+import { readingTheTrayLesson } from './reading-the-tray';
+import { roundTheLoopLesson } from './round-the-loop';
 
 export const LESSONS: readonly Lesson[] = [
+  roundTheLoopLesson,
   firstRodsLesson,
+  slickFluidLesson,
+  readingTheTrayLesson,
+  standingSandLesson,
+  fallingPitLesson,
+  stiffClayLesson,
+  fullPitLesson,
   deepEnoughLesson,
   theScreenLesson,
   casingDownLesson,

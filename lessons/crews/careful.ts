@@ -3,13 +3,14 @@
 import type { Senses } from '$sim';
 import { HAZARD_IDS } from '../hazards';
 import { CARES, type CareName } from './careStyle';
-import { feed } from './carefulFeed';
+import { feed, watchBit } from './carefulFeed';
 import { createCarefulMemory, type CarefulMemory } from './carefulMemory';
 import { carefulFluid, powder, soaking } from './carefulFluid';
 import { clear, stopped } from './carefulStop';
 import { fightLoss, giveUp, leaveHole, pourWater, topUp, watchWater } from './carefulWater';
 import { climb_s, keepTrail, trailAt_m } from './climb';
 import { earFeed } from './earFeed';
+import { loopDeed } from './carefulLoop';
 import { does, goalOf_m, THREE_RODS, type Crew, type Deed, type Job } from './crew';
 import { outOfPetrol } from './ending';
 import { groundNameOf, nameOf, unnamedSample } from './naming';
@@ -41,7 +42,8 @@ export const createCareful = (job: Job = THREE_RODS): Crew & { readonly memory: 
 
 /** A crew that drills with care, in one of the two ways. */
 export function crewOfCare(care: CareName, job: Job): Crew & { readonly memory: CarefulMemory } {
-  const memory = createCarefulMemory(care, goalOf_m(job, MARGIN_m), job.time_s, job.well);
+  const memory = createCarefulMemory(care, goalOf_m(job, MARGIN_m), job.time_s, job.pit_L, job.well);
+  memory.log = job.log === true;
   return { name: care, memory, decide: (senses) => remember(memory.patience, senses, decide(memory, senses)) };
 }
 
@@ -61,6 +63,7 @@ function decide(memory: CarefulMemory, senses: Senses): Deed | null {
   keepTrail(memory.trail, senses);
   keepRate(memory, senses);
   watchWater(memory.water, senses);
+  watchBit(memory, senses);
   if (memory.cautionsRead < HAZARD_IDS.length)
     return does('readCaution', { caution: HAZARD_IDS[memory.cautionsRead++]! });
   const well = memory.well;
@@ -77,7 +80,10 @@ function decide(memory: CarefulMemory, senses: Senses): Deed | null {
   }
   const unnamed = unnamedSample(senses);
   if (unnamed !== null)
-    return does('nameSample', { sample: unnamed.sample, main: memory.well ? groundNameOf(unnamed) : nameOf(unnamed) });
+    return does('nameSample', {
+      sample: unnamed.sample,
+      main: memory.well || memory.log ? groundNameOf(unnamed) : nameOf(unnamed),
+    });
   const petrol = outOfPetrol(memory.patience, senses);
   if (petrol !== undefined) return petrol;
   if (memory.water.givenUp) return leaveHole(memory.water, memory.patience, senses);
@@ -133,6 +139,8 @@ function pumpDry(memory: CarefulMemory, senses: Senses): Deed | null {
 
 /** Pump primed and running, unless the flow is to stand. */
 function flow(memory: CarefulMemory, senses: Senses): Deed | null {
+  const loop = loopDeed(memory.patience, senses);
+  if (loop !== undefined) return loop;
   if (busyWith(senses, 'addRod') || busyWith(senses, 'prime')) return null;
   if (!senses.pump.primed) {
     if (senses.stem.feed_frac > 0) return does('setFeed', { feed_frac: 0 });
@@ -167,11 +175,11 @@ function drill(memory: CarefulMemory, senses: Senses): Deed | null {
   return CARES[memory.care].feeds === 'byEar' ? earFeed(memory, senses) : feed(memory, senses);
 }
 
-/** One sample a rod; where the screen hangs on it two, and of what has come up while the bit was cutting, not of what goes round. */
+/** One sample a rod; where the screen or the log hangs on it two, and of what has come up while the bit was cutting, not of what goes round. */
 function sampleDue(memory: CarefulMemory, senses: Senses): boolean {
   const { stem } = senses;
   const { sampleEvery_m, sampleLeft_m } = CARES[memory.care];
-  if (memory.well === null) return memory.sampledRod < stem.rods && stem.left_m <= sampleLeft_m;
+  if (memory.well === null && !memory.log) return memory.sampledRod < stem.rods && stem.left_m <= sampleLeft_m;
   const up = memory.fed_s > climb_s(senses) + SAMPLE_AFTER_s;
   return up && stem.bit_m >= memory.sampled_m + sampleEvery_m && senses.hands.tasks.length === 0;
 }
@@ -189,7 +197,7 @@ function ream(memory: CarefulMemory, senses: Senses): Deed | null | undefined {
 
 /** Takes the feed off, so that a hand is free, and labels the sample with the depth at which the grains now at the mouth left the bit. */
 function sample(memory: CarefulMemory, senses: Senses): Deed | null {
-  memory.sampling = memory.well !== null;
+  memory.sampling = memory.well !== null || memory.log;
   if (senses.stem.feed_frac > 0) return does('setFeed', { feed_frac: 0 });
   if (senses.hands.free < 1 || !mayTry(memory.patience, senses, 'catchSample')) return null;
   memory.sampling = false;

@@ -1,4 +1,4 @@
-// How a crew that drills with care keeps its fluid: powder or bentonite in proportion to all the water that went in, more for stones; it tests it every few rods.
+// How a crew that drills with care keeps its fluid: powder or bentonite in proportion to all the water that went in, more for stones; it tests it once it has soaked, and every few rods.
 
 import type { Senses } from '$sim';
 import { CARES } from './careStyle';
@@ -14,8 +14,7 @@ const THIN_s = 28;
 /** Stones want rather more than the working dose, g/L; they are believed when heard for so long, s. */
 const STONES_gL = 1.5;
 const STONES_s = 30;
-/** The pit as the crew knows it, L. Powder comes in portions up to this, g, and not in pinches. */
-const PIT_L = 940;
+/** Powder comes in portions up to this, g, and not in pinches. */
 const PORTION_g = 350;
 const PINCH_g = 70;
 /** A lean mix of bentonite, g/L: a thick one keeps the pack from falling and stays in the ground. In bags up to this, g; with less than so much of it, kg, it is no use. ASSUMED. */
@@ -33,9 +32,12 @@ export function carefulFluid(memory: CarefulMemory, senses: Senses): Deed | unde
   const thin =
     (fresh(feel) && feel!.word === 'watery') || (fresh(funnel) && funnel!.seconds_s < THIN_s && !bentoniteIn(memory));
   if (thin && owed_g(memory) < PINCH_g) thicken(water, Math.min(MOST_gL, water.strength_gL + FRESH_gL));
+  // Once powder has soaked it is tested; then every few rods, while the hole runs clean.
+  if (senses.felt.includes('soaked')) memory.toFeel = true;
   const due = stem.rods >= memory.feltRod + rodsBetween && senses.returns.running && memory.clearing_s >= 0;
-  if (!due || senses.hands.free < 1 || !mayTry(memory.patience, senses, test)) return undefined;
+  if (!(due || memory.toFeel) || senses.hands.free < 1 || !mayTry(memory.patience, senses, test)) return undefined;
   memory.feltRod = stem.rods;
+  memory.toFeel = false;
   return does(test);
 }
 
@@ -43,10 +45,10 @@ const bentoniteIn = (memory: CarefulMemory): boolean => memory.bentoniteIn_g > 0
 
 /** Powder that the water in the pit and all that was added still want, g; with bentonite in the pit only for what was added. */
 const owed_g = (memory: CarefulMemory): number => {
-  const { water, powderIn_g } = memory;
-  if (!bentoniteIn(memory)) return (PIT_L + water.poured_L) * water.strength_gL - powderIn_g;
+  const { water, pit_L, powderIn_g } = memory;
+  if (!bentoniteIn(memory)) return (pit_L + water.poured_L) * water.strength_gL - powderIn_g;
   const stronger_gL = water.strength_gL > WORKING_gL ? water.strength_gL - WORKING_gL : 0;
-  return PIT_L * stronger_gL + water.poured_L * water.strength_gL - powderIn_g;
+  return pit_L * stronger_gL + water.poured_L * water.strength_gL - powderIn_g;
 };
 
 /** True while the first fluid is still left to soak; then nothing is drilled. */
@@ -59,7 +61,9 @@ export function powder(memory: CarefulMemory, senses: Senses): Deed | undefined 
   const { bentonite, soak_s } = CARES[memory.care];
   const first = memory.soaked_s < 0;
   const { stock } = senses;
-  const bag_g = Math.floor(Math.min(BAG_g, stock.bentonite_kg * 1000, PIT_L * BENTONITE_gL - memory.bentoniteIn_g));
+  const bag_g = Math.floor(
+    Math.min(BAG_g, stock.bentonite_kg * 1000, memory.pit_L * BENTONITE_gL - memory.bentoniteIn_g),
+  );
   const withBentonite =
     bentonite && memory.powderIn_g === 0 && (bentoniteIn(memory) || stock.bentonite_kg >= ENOUGH_kg);
   const portion_g =

@@ -6,6 +6,7 @@ import type { CarefulMemory } from './carefulMemory';
 import { climb_s } from './climb';
 import { does, type Deed } from './crew';
 import { busyWith, mayTry } from './patience';
+import { logDeed } from './ownLayers';
 import { changeRod } from './rodChange';
 import { readyDeed } from './wellWork';
 
@@ -56,7 +57,11 @@ export function clear(memory: CarefulMemory, senses: Senses, done: boolean): Dee
     senses.hands.tasks.length === 0
   ) {
     // With the hole clear and the flow on, book, plan and joints are made ready: once the rods are out the hole does not wait.
-    const ready = done && memory.well !== null ? readyDeed(memory.well, memory.patience, senses) : undefined;
+    const ready = !done
+      ? undefined
+      : memory.well !== null
+        ? readyDeed(memory.well, memory.patience, senses)
+        : logDeed(memory, senses);
     if (ready !== undefined) return ready;
     memory.stopping = true;
     return stem.turning ? does('setTurning', { on: false }) : null;

@@ -21,6 +21,10 @@ export interface Job {
   readonly time_s: number;
   /** Where the chances of a crew begin that acts by chance; the others never look at it. */
   readonly chance?: number;
+  /** A log of the layers is wanted. */
+  readonly log?: boolean;
+  /** What the pit holds, L; left out: the usual pit. */
+  readonly pit_L?: number;
   /** A well is wanted, not only a hole. */
   readonly well?: WellJob;
 }

@@ -14,8 +14,9 @@ const BY_SOUND: Readonly<Record<Senses['stem']['sound'], number>> = {
   knock: 0.7,
   sticky: 0.3,
 };
-/** After so long without getting on, s, a little more, up to all. */
+/** After so long without getting on, s, a little more, up to all; clay goes slowly at its best, m/min. */
 const SLOW_mmin = 0.1;
+const SLOW_STICKY_mmin = 0.033;
 const SLOW_FOR_s = 60;
 const STEP_frac = 0.1;
 /** Weight is eased to this share when the handle is heavy or the returns are thick, and let alone for so long, s. */
@@ -30,15 +31,17 @@ export function earFeed(memory: CarefulMemory, senses: Senses): Deed | null {
   const since_s = senses.time_s - memory.lastFeed_s;
   const heavy = stem.torque === 'heavy' || stem.torque === 'stalled' || stem.pull !== 'normal';
   const thick = returns.cloudiness_frac > THICK_frac;
+  const sticky = stem.sound === 'sticky';
+  const slow = sticky ? memory.sinking_ms * 60 < SLOW_STICKY_mmin : stem.sinking_mmin < SLOW_mmin;
   let wanted_frac = stem.feed_frac;
   if (stem.feed_frac === 0) wanted_frac = heavy ? 0 : BY_SOUND[stem.sound];
   else if (since_s < LOOK_EVERY_s) return null;
   else if (heavy || thick) {
     wanted_frac = Math.max(0.1, stem.feed_frac * EASED_ratio);
     memory.lastFeed_s = senses.time_s + EASED_FOR_s;
-  } else if (stem.sinking_mmin < SLOW_mmin && since_s > SLOW_FOR_s)
-    wanted_frac = Math.min(1, stem.feed_frac + STEP_frac);
-  else if (since_s > SLOW_FOR_s && stem.sinking_mmin > SLOW_mmin) wanted_frac = BY_SOUND[stem.sound];
+  } else if (slow && since_s > SLOW_FOR_s) wanted_frac = Math.min(1, stem.feed_frac + STEP_frac);
+  else if (!slow && !sticky && since_s > SLOW_FOR_s) wanted_frac = BY_SOUND[stem.sound];
+  if (sticky) wanted_frac = Math.min(wanted_frac, memory.stickyMost_frac);
   wanted_frac = Math.round(wanted_frac * 100) / 100;
   if (wanted_frac === stem.feed_frac || !mayTry(memory.patience, senses, 'setFeed')) return null;
   if (stem.feed_frac === 0 && senses.hands.free < 1) return null;

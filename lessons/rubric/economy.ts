@@ -2,7 +2,8 @@
 
 import { bandOf, ownDepthShare, shareBetween, shown, type Bands, type Judged, type RunView } from './item';
 
-function doneShare(view: RunView): number {
+/** How much of the job was done, 0 to 1. */
+export function doneShare(view: RunView): number {
   if (view.well !== null) return view.well.handedOver ? 1 : 0;
   return ownDepthShare(view);
 }

@@ -5,6 +5,12 @@ import { jobTime, suppliesUsed } from './economy';
 import { casingDown, casingSoon, casingStrong, levelKept } from './casing';
 import { clearedStops, depthReached, fairFeed, notBuried } from './hole';
 import type { ItemId } from './ids';
+import { bitClean, clayPace } from './clay';
+import { doseFits, fluidTried } from './fluid';
+import { changesFound } from './layers';
+import { heapDug, pitStood, pumpKeptWater, pumpSpared, strainerOpen } from './loop';
+import { easedOff, littleLost } from './loss';
+import { levelHeld, shortStops, slowPulls, wallStood } from './wall';
 import type { ItemFunction } from './item';
 import { ownLogTrue, recordKept } from './book';
 import { labelsTrue, namedRight, sampleEachRod } from './log';
@@ -66,4 +72,20 @@ export const ITEMS: Readonly<Record<ItemId, ItemFunction>> = {
   polymerBreak,
   testRun,
   chlorineGone,
+  pumpKeptWater,
+  strainerOpen,
+  pitStood,
+  heapDug,
+  pumpSpared,
+  wallStood,
+  levelHeld,
+  shortStops,
+  slowPulls,
+  easedOff,
+  littleLost,
+  doseFits,
+  fluidTried,
+  clayPace,
+  bitClean,
+  changesFound,
 };

@@ -9,16 +9,31 @@ import { drillRubric } from './en/drillRubric';
 import { theScreen } from './en/theScreen';
 import { theSeal } from './en/theSeal';
 import { firstRods } from './en/firstRods';
+import { holeDrillRubric } from './en/holeDrillRubric';
 import { hazards } from './en/hazards';
 import { openHole } from './en/openHole';
 import { openWell } from './en/openWell';
 import { problems } from './en/problems';
+import { roundTheLoop } from './en/roundTheLoop';
+import { slickFluid } from './en/slickFluid';
+import { standingSand } from './en/standingSand';
+import { fallingPit } from './en/fallingPit';
+import { stiffClay } from './en/stiffClay';
+import { fullPit } from './en/fullPit';
+import { readingTheTray } from './en/readingTheTray';
 import { rubric } from './en/rubric';
 import { wellRubric } from './en/wellRubric';
 import { why } from './en/why';
 
 export const en = {
+  ...roundTheLoop,
   ...firstRods,
+  ...slickFluid,
+  ...standingSand,
+  ...fallingPit,
+  ...stiffClay,
+  ...fullPit,
+  ...readingTheTray,
   ...openHole,
   ...openWell,
   ...blindWell,
@@ -27,6 +42,7 @@ export const en = {
   ...clearWater,
   ...deepEnough,
   ...drillRubric,
+  ...holeDrillRubric,
   ...theScreen,
   ...theSeal,
   ...wellRubric,

@@ -38,6 +38,8 @@ export const TRACE_COLUMNS = [
   'came_m3',
   'fallen_m3',
   'stability_ratio',
+  'heap_frac',
+  'pumpWorn_frac',
 ] as const;
 export type TraceColumn = (typeof TRACE_COLUMNS)[number];
 
