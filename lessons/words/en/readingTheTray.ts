@@ -26,7 +26,7 @@ export const readingTheTray = {
 
   'readingTheTray.hint.lag': 'Which depth do I write on the sample?',
   'readingTheTray.hint.lag.1': 'Where was the bit when this grain left it?',
-  'readingTheTray.hint.lag.2': 'A grain climbs a metre in three to five seconds, a coarse one more slowly.',
+  'readingTheTray.hint.lag.2': 'A grain climbs a metre in three to five seconds. Coarse ones are slower.',
   'readingTheTray.hint.lag.3': 'Take the feed off, catch at once, label 0.1 to 0.2 m less deep.',
   'readingTheTray.hint.often': 'How often do I catch one?',
   'readingTheTray.hint.often.1': 'How thin a layer would you miss?',
