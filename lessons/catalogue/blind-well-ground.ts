@@ -1,5 +1,5 @@
 // The grounds of blind-well: river plain, delta, dune and terrace. Each has more than 4 m of medium sand and coarser below the lowest water and above
-// 16 m; three begin with something that only looks like enough.
+// 16 m; two begin with sand that only looks like enough.
 
 import type { Lesson } from '../schema';
 
