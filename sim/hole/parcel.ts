@@ -24,10 +24,14 @@ export function createParcel(): Parcel {
 }
 
 export function emptyParcel(parcel: Parcel): void {
+  const { solids_m3, moment_m4, dissolved_kg } = parcel;
   parcel.water_m3 = 0;
-  parcel.solids_m3.fill(0);
-  parcel.moment_m4.fill(0);
-  parcel.dissolved_kg.fill(0);
+  // By hand: `fill` leaves the compiled code, and that costs more than so few numbers.
+  for (let k = 0; k < CLASS_COUNT; k++) {
+    solids_m3[k] = 0;
+    moment_m4[k] = 0;
+  }
+  for (let s = 0; s < SUBSTANCE_COUNT; s++) dissolved_kg[s] = 0;
 }
 
 /** Water and grains together, m3. */
