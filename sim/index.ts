@@ -66,9 +66,9 @@ export {
   type Senses,
   type StemSound,
   type TorqueFeel,
-  type TraySample,
 } from './run/senses';
 export type { HeapLook, HoseLook, MouthLook, PitLook, SkyLook } from './run/looks';
+export type { TraySample } from './run/traySenses';
 export type { JarLook, TestReading, WellWater } from './run/wellWater';
 export { LONGEST_d, type LiftVerdict, type Verdict, type YieldLimit } from './well/verdict';
 export type { TestRow, TestStop, WellTest } from './well/wellTest';

@@ -23,8 +23,10 @@ import {
 } from './looks';
 import { blur } from './noise';
 import type { Run } from './run';
-import type { RunState, Sample } from './state';
+import type { RunState } from './state';
+import { roundTo } from './roundTo';
 import { dragShareNow, onBottom } from './stem';
+import { trayOf, type TraySample } from './traySenses';
 import { wellSensesOf, type WellSenses } from './wellSenses';
 
 export type Amount = 'none' | 'few' | 'some' | 'many';
@@ -37,16 +39,6 @@ export type PumpSound = 'off' | 'steady' | 'labouring' | 'racing' | 'gulping';
 export interface GrainGlance {
   readonly classIndex: number;
   readonly amount: Amount;
-}
-
-export interface TraySample {
-  readonly sample: number;
-  readonly time_s: number;
-  readonly label_m: number;
-  /** Share of each size class as the eye takes it, to the nearest twentieth. */
-  readonly shares: readonly number[];
-  readonly colour: ColourWord;
-  readonly named: Sample['named'];
 }
 
 export interface Senses {
@@ -134,7 +126,6 @@ const GLANCE_frac = [1e-5, 4e-4, 3e-3];
 const LABOURING_frac = 0.5;
 
 const between = (low: number, value: number, high: number): number => Math.min(high, Math.max(low, value));
-const roundTo = (value: number, stepSize: number): number => Math.round(value / stepSize) * stepSize;
 
 function glances(state: RunState): GrainGlance[] {
   const eye = blur(state.noise, 'grains');
@@ -146,20 +137,6 @@ function glances(state: RunState): GrainGlance[] {
     seen.push({ classIndex: k, amount });
   }
   return seen;
-}
-
-function trayView(sample: Sample): TraySample {
-  let total = 0;
-  for (const v of sample.solids_m3) total += v;
-  const shares = sample.solids_m3.map((v) => (total > 0 ? roundTo(v / total, 0.05) : 0));
-  return {
-    sample: sample.sample,
-    time_s: sample.tick,
-    label_m: sample.label_m,
-    shares,
-    colour: sample.colour,
-    named: sample.named,
-  };
 }
 
 /** Sound and feel follow from the grains and the strength of the soil at the bit, never from its name. Limits ASSUMED from trade use: sand hisses, gravel knocks, clay is silent and sticky. */
@@ -210,6 +187,13 @@ function pumpSound(state: RunState): PumpSound {
   }
 }
 
+/** Most seconds bring nothing: then nothing is looked through. */
+function feltNow({ recent }: RunState): EventName[] {
+  const felt: EventName[] = [];
+  for (const { name } of recent) if (!HIDDEN_EVENTS.includes(name)) felt.push(name);
+  return felt;
+}
+
 export function sensesOf(run: Run): Senses {
   const { state, scenario, kit } = run;
   const { stem, noise, signs, stocks } = state;
@@ -228,7 +212,7 @@ export function sensesOf(run: Run): Senses {
     feel: state.feel && { word: state.feel.word, salty: state.feel.salty, time_s: state.feel.tick },
     funnel: state.funnel && { seconds_s: state.funnel.seconds_s, time_s: state.funnel.tick },
     stick: state.stick && { level_m: state.stick.level_m, time_s: state.stick.tick },
-    tray: state.samples.filter((sample) => sample.tick <= state.tick).map(trayView),
+    tray: trayOf(state, run.work.seen),
     stem: {
       rods: stem.rods,
       rodsLeft: state.rodsInAll - stem.rods,
@@ -272,6 +256,6 @@ export function sensesOf(run: Run): Senses {
     waiting: state.wait && { until: state.wait.until, left_s: Math.max(0, state.wait.endTick - state.tick) },
     lastRefusal: state.lastRefusal,
     well: wellSensesOf(run),
-    felt: state.recent.filter((event) => !HIDDEN_EVENTS.includes(event.name)).map((event) => event.name),
+    felt: feltNow(state),
   };
 }
