@@ -11,6 +11,17 @@ export { CATEGORY_IDS, CATEGORY_OF, ITEM_IDS, type CategoryId, type ItemId } fro
 export type { Evidence, Judged, RunView } from './rubric/item';
 export { ITEMS } from './rubric/index';
 export { fittingNames } from './rubric/grains';
+export {
+  CONTENTS,
+  DRILL_IDS,
+  LESSON_ORDER,
+  PRACTICE_IDS,
+  WHOLE_WELL_IDS,
+  type DrillId,
+  type LessonId,
+} from './contents';
+export { DRILL_OF, LEARNT_frac, nextLesson, shownIn, type NextLesson, type Shown } from './drills';
+export { contents as contentsWords } from './words/en/contents';
 export { HAZARD_IDS, hazardWords, type HazardId } from './hazards';
 export { coachingCard } from './coaching';
 export { CREWS, createCrew, isCrewName, WORKING_CREWS } from './crews/index';

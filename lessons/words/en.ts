@@ -8,6 +8,7 @@ import { deepEnough } from './en/deepEnough';
 import { drillRubric } from './en/drillRubric';
 import { theScreen } from './en/theScreen';
 import { theSeal } from './en/theSeal';
+import { contents } from './en/contents';
 import { firstRods } from './en/firstRods';
 import { holeDrillRubric } from './en/holeDrillRubric';
 import { hazards } from './en/hazards';
@@ -27,6 +28,7 @@ import { why } from './en/why';
 
 export const en = {
   ...roundTheLoop,
+  ...contents,
   ...firstRods,
   ...slickFluid,
   ...standingSand,

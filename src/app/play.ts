@@ -1,24 +1,29 @@
 // Door of the playing part, which comes after the first screen: lessons with their words, and runs begun, gone on with, opened.
 import {
+  grade,
   lessonOf,
   readRunFile,
   replayFile,
   runAtMark,
   scenarioOf,
+  shownIn,
   type Lesson,
   type Mark,
   type Past,
   type Problem,
 } from '$lessons';
-import { createRun, hashRun, restoreRun, type Run, type Snapshot } from '$sim';
+import { hashRun, restoreRun, type Run, type Snapshot } from '$sim';
+import { cutawayView, type CutawayView } from '../cutaway/view';
 import { addMessages } from '../words';
 import { laterMessages } from '../words/later';
 import { newId } from './chance';
 import { current } from './current.svelte';
 import { device } from './device.svelte';
 import { Keeper } from './keeper';
-import type { SavedRun } from './records';
+import { hasSeen, withRun } from './progress';
+import type { Learner, SavedRun } from './records';
 import { Session } from './session.svelte';
+import { startOf, takeStart } from './startOf';
 
 addMessages(laterMessages);
 
@@ -27,18 +32,32 @@ export { verdictOf } from '$sim';
 export { grade, isScored, outcomeOf, recordOf, writeRecordCsv, writeRecordJson, type Grade } from '$lessons';
 
 /** Begins a run of a lesson on the ground of a seed; the cautions read before enter its log. */
-export function begin(lesson: Lesson, seed: number, cautions: readonly string[]): void {
-  const run = createRun(scenarioOf(lesson, seed));
+export async function begin(lesson: Lesson, seed: number, cautions: readonly string[]): Promise<void> {
+  const run = await takeStart(lesson, seed);
+  const knownGround = hasSeen(device.learner, lesson.id, seed);
   const keeper = new Keeper({
     id: newId(),
     who: device.learner?.id ?? 'T-00',
     lesson,
     started_ms: Date.now(),
     answers: null,
+    knownGround,
   });
   takeUp(run, lesson, keeper);
   for (const caution of cautions) current.session?.act('readCaution', { caution });
   current.session?.keep();
+}
+
+/** The lesson's start on the ground of a seed, as far as its view level shows it. */
+export async function openingView(lesson: Lesson, seed: number): Promise<CutawayView> {
+  return cutawayView(await startOf(lesson, seed), lesson.view);
+}
+
+/** What the record of somebody new would say after this run alone. */
+export function recordAfter(run: Run, lesson: Lesson, who: string): Learner {
+  const { score, passed, items } = grade(run, lesson);
+  const nobody: Learner = { id: who, picture: null, number: null, made_ms: 0, best: {} };
+  return withRun(nobody, { lesson: lesson.id, score, passed, shown: shownIn(items), finished_ms: 0 });
 }
 
 /** Takes up a saved run where it was left. A problem leaves the present run as it is. */
@@ -54,9 +73,9 @@ export async function goOn(saved: SavedRun): Promise<Problem | null> {
     run = replayed.run!;
   }
   const answers = read.file.answers ?? null;
-  const { id, who, started_ms, branch } = saved;
+  const { id, who, started_ms, branch, knownGround = false } = saved;
   const hindsight = (await device.storage.get('states', saved.id))?.hindsight;
-  takeUp(run, lesson, new Keeper({ id, who, lesson, started_ms, answers, hindsight, branch }));
+  takeUp(run, lesson, new Keeper({ id, who, lesson, started_ms, answers, hindsight, branch, knownGround }));
   return null;
 }
 
@@ -70,6 +89,7 @@ export function branchAt(past: Past, mark: Mark, from: Keeper, name: string, fro
     started_ms: Date.now(),
     answers: null,
     branch: { id: from.id, name, at_s: mark.tick },
+    knownGround: true,
   });
   takeUp(run, past.lesson, keeper);
   current.session?.act('goBack', { fromTick });
@@ -97,5 +117,7 @@ function takeUp(run: Run, lesson: Lesson, keeper: Keeper): void {
   current.close();
   current.session = new Session({ lesson, run, save: (kept) => keeper.keep(kept) });
   current.keeper = keeper;
+  // Whoever stands before it now has seen this ground, also where the run is someone else's.
+  if (device.learner) device.see(device.learner.id, lesson.id, run.scenario.seed);
   device.change({ run: keeper.id });
 }

@@ -1,5 +1,5 @@
 // What the device keeps, as plain records with an id each.
-import type { Asked } from '$lessons';
+import type { Asked, DrillId } from '$lessons';
 import type { Kept } from '../hindsight/lookBack';
 import type { PictureName } from './pictures';
 
@@ -12,6 +12,19 @@ export interface Learner {
   readonly made_ms: number;
   /** Best of the finished runs, by lesson; it stays when runs are deleted. */
   readonly best: Readonly<Record<string, Standing>>;
+  /** What the finished runs showed of each drill's subject. Left out by learners kept before it was noted. */
+  readonly shown?: Shown;
+  /** Numbers of the grounds this learner has stood on, by lesson: a pass wants another. */
+  readonly seen?: Readonly<Record<string, readonly number[]>>;
+}
+
+export type Shown = Readonly<Partial<Record<DrillId, ShownOf>>>;
+
+/** Shares of the subject's points, 0 to 1. */
+export interface ShownOf {
+  readonly best_frac: number;
+  readonly last_frac: number;
+  readonly last_ms: number;
 }
 
 export interface Standing {
@@ -33,6 +46,8 @@ export interface SavedRun {
   /** null until the run is finished, and always for a practice. */
   readonly score: number | null;
   readonly passed: boolean;
+  /** The learner had stood on this ground before: practice, without a place in the standing. */
+  readonly knownGround?: boolean;
   readonly finished: boolean;
   /** The questions of the debrief are answered, so the ground may be shown. */
   readonly asked: boolean;

@@ -1,7 +1,6 @@
 // Words of lesson 11: from the stem in the hole to the pack round the casing.
 
 export const casingDown = {
-  'casingDown.title': 'Casing down',
   'casingDown.outcome.pull': 'You draw the rods slowly and keep the hole full.',
   'casingDown.outcome.joints': 'You glue the casing in time for its joints to set.',
   'casingDown.outcome.run': 'You run it at once, full of water, to its place.',

@@ -1,7 +1,6 @@
 // Words of lesson 13: from a sealed ring to a well that can be handed over.
 
 export const clearWater = {
-  'clearWater.title': 'Clear water',
   'clearWater.outcome.wash': 'You break the polymer and wash until clear and free of sand.',
   'clearWater.outcome.test': 'You dip and test, and read the drawdown.',
   'clearWater.outcome.lift': 'You fit a pump that reaches the driest level.',

@@ -1,7 +1,6 @@
 // Words of lesson 9: when the hole is deep enough.
 
 export const deepEnough = {
-  'deepEnough.title': 'Deep enough?',
   'deepEnough.outcome.lowest': 'You reckon with the lowest water of the driest season.',
   'deepEnough.outcome.sand': 'You find the coarse sand by your own samples.',
   'deepEnough.outcome.stop': 'You stop when there is room for screen and sump.',

@@ -1,7 +1,6 @@
 // Words of the lesson falling-pit: losing fluid.
 
 export const fallingPit = {
-  'fallingPit.title': 'The falling pit',
   'fallingPit.outcome.see': 'You see early that the ground drinks.',
   'fallingPit.outcome.ease': 'You stop drilling while the returns fail.',
   'fallingPit.outcome.thicken': 'You thicken the fluid against the loss.',

@@ -1,7 +1,6 @@
 // Words of the lesson full-pit: sand carry-over, digging out, strainer, pump wear.
 
 export const fullPit = {
-  'fullPit.title': 'The full pit',
   'fullPit.outcome.drop': 'You know what makes sand drop in the pit.',
   'fullPit.outcome.dig': 'You dig the heap out before it is in the way.',
   'fullPit.outcome.thin': 'You keep the fluid as thin as the ground allows.',

@@ -1,7 +1,6 @@
 // Words of lesson 14: a whole well, from the site plan to the hand-over.
 
 export const openWell = {
-  'openWell.title': 'A whole well',
   'openWell.outcome.site': 'You choose a spot that keeps dirt, flood and wires away.',
   'openWell.outcome.screen': 'You set the screen by your own log and the lowest water.',
   'openWell.outcome.casing': 'You bring casing and pack to their place while the hole stands.',

@@ -1,7 +1,6 @@
 // Words of the lesson reading-the-tray: climb, grains, tally, log.
 
 export const readingTheTray = {
-  'readingTheTray.title': 'Reading the tray',
   'readingTheTray.outcome.lag': 'You allow for the time that a grain climbs.',
   'readingTheTray.outcome.often': 'You sample often enough to find each change.',
   'readingTheTray.outcome.name': 'You name the ground by its grains.',

@@ -1,7 +1,6 @@
 // Words of the lesson round-the-loop: pump, pit and strainer.
 
 export const roundTheLoop = {
-  'roundTheLoop.title': 'Round the loop',
   'roundTheLoop.outcome.prime': 'You prime the pump and bring the fluid round.',
   'roundTheLoop.outcome.strainer': 'You hang the strainer clear of the floor.',
   'roundTheLoop.outcome.level': 'You keep enough water over the strainer.',

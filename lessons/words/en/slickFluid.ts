@@ -1,7 +1,6 @@
 // Words of the lesson slick-fluid: dose, soak, feel and funnel.
 
 export const slickFluid = {
-  'slickFluid.title': 'Slick fluid',
   'slickFluid.outcome.dose': 'You reckon the powder from the water in the pit.',
   'slickFluid.outcome.sprinkle': 'You sprinkle it, so that all of it soaks.',
   'slickFluid.outcome.soak': 'You let it soak before you need it.',

@@ -1,7 +1,6 @@
 // Words of the lesson standing-sand: level, skin, short stops, slow pulls.
 
 export const standingSand = {
-  'standingSand.title': 'Sand that must stand',
   'standingSand.outcome.skin': 'You give the wall a skin before the clean sand.',
   'standingSand.outcome.level': 'You keep the hole full, in stops as well.',
   'standingSand.outcome.stops': 'You keep stops short.',

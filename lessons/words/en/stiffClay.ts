@@ -1,7 +1,6 @@
 // Words of the lesson stiff-clay: weight, flow, a packed bit, patience.
 
 export const stiffClay = {
-  'stiffClay.title': 'Stiff clay',
   'stiffClay.outcome.know': 'You know clay by its sound, its colour and its pace.',
   'stiffClay.outcome.weight': 'You let on as much weight as the clay bears.',
   'stiffClay.outcome.flow': 'You keep the flow up, so that the bit stays clean.',

@@ -1,7 +1,6 @@
 // Words of lesson 10: the screen.
 
 export const theScreen = {
-  'theScreen.title': 'The screen',
   'theScreen.outcome.place': 'You place the screen in coarse sand, below the lowest water.',
   'theScreen.outcome.fit': 'You fit slot, cloth or pack to the finest grain.',
   'theScreen.outcome.area': 'You give the water slots enough to come in slowly.',

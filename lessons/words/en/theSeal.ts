@@ -1,7 +1,6 @@
 // Words of lesson 12: the seal.
 
 export const theSeal = {
-  'theSeal.title': 'The seal',
   'theSeal.outcome.why': 'You see where dirt and flood could run down the casing.',
   'theSeal.outcome.what': 'You choose a seal that stays tight in this ground.',
   'theSeal.outcome.where': 'You seal at least 3\u00a0m, right up to the ground.',

@@ -10,6 +10,7 @@ export const debrief = {
   'debrief.step.ground': 'The ground',
   'debrief.step.timeline': 'The whole run',
   'debrief.step.hindsight': 'What it cost',
+  'debrief.step.next': 'What next',
   'debrief.locked': 'after your own view',
   'debrief.next': 'Next: {step:word}',
   'debrief.before': 'Back: {step:word}',
@@ -26,6 +27,7 @@ export const debrief = {
 
   'points.score': '{score:1} of 100 points',
   'points.passed': 'Passed. {goal:0} points are needed.',
+  'points.knownGround': 'Practice on ground you know: free, but no pass. A pass needs new ground.',
   'points.failed': 'Not passed yet. {goal:0} points are needed.',
   'points.category': '{points:1} of {max:0}',
   'points.item': 'What counted',
@@ -98,7 +100,7 @@ export const debrief = {
 
   'after.title': 'And now?',
   'after.newGround': 'Again on new ground',
-  'after.sameGround': 'Again on the same ground',
+  'after.sameGround': 'Again on the same ground, as practice',
   'after.save': 'Save the run to a file',
   'after.record': 'The driller’s record',
   'after.start': 'To the start',
