@@ -1,7 +1,6 @@
 // Words of lesson 15: a whole well on ground that nobody shows.
 
 export const blindWell = {
-  'blindWell.title': 'A whole well, blind',
   'blindWell.outcome.signs': 'You tell the ground by tray, sound and feel alone.',
   'blindWell.outcome.stop': 'You stop where a screen can stand below the lowest water.',
   'blindWell.outcome.seal': 'You seal the well so that it stays clean for years.',
