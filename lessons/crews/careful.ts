@@ -4,6 +4,7 @@ import type { Senses } from '$sim';
 import { HAZARD_IDS } from '../hazards';
 import { CARES, type CareName } from './careStyle';
 import { feed, watchBit } from './carefulFeed';
+import { mendingDeed } from './mending';
 import { createCarefulMemory, type CarefulMemory } from './carefulMemory';
 import { carefulFluid, powder, soaking } from './carefulFluid';
 import { clear, stopped } from './carefulStop';
@@ -89,6 +90,12 @@ function decide(memory: CarefulMemory, senses: Senses): Deed | null {
   if (memory.water.givenUp) return leaveHole(memory.water, memory.patience, senses);
   // A stem that comes free hangs above the bottom: the rod is drilled down and cleared again.
   if (senses.stem.pull === 'stuck') startAgain(memory);
+  const mended = mendingDeed(memory.mending, memory.patience, senses, true);
+  if (mended !== undefined) {
+    // What was cleared before has settled since.
+    if (!memory.stopping) startAgain(memory);
+    return mended ?? topUp(memory.patience, senses, CARES[memory.care].bucket_L) ?? null;
+  }
   const loss = fightLoss(memory.water, memory.patience, senses);
   if (loss !== undefined) return loss;
   const trouble = troubleDeed(memory.trouble, memory.patience, senses);

@@ -6,6 +6,7 @@ import { createWater, type Water } from './carefulWater';
 import { createTrail, type Trail } from './climb';
 import { createProgress, type Progress } from './progress';
 import { createSite, type Site } from './site';
+import { createMending, type Mending } from './mending';
 import { createTrouble, type Trouble } from './trouble';
 import { createWellMemory, type WellMemory } from './wellMemory';
 import type { WellJob } from './wellJob';
@@ -22,6 +23,7 @@ export interface CarefulMemory {
   trail: Trail;
   site: Site;
   trouble: Trouble;
+  mending: Mending;
   progress: Progress;
   cautionsRead: number;
   water: Water;
@@ -84,6 +86,7 @@ export function createCarefulMemory(
     trail: createTrail(),
     site: createSite(),
     trouble: createTrouble(),
+    mending: createMending(),
     progress: createProgress(),
     cautionsRead: 0,
     water: createWater(CARES[care].start_gL),

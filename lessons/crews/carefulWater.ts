@@ -60,6 +60,8 @@ const low = ({ pit }: Senses): boolean => pit.look === 'low' || pit.look === 'em
 export function watchWater(water: Water, senses: Senses): void {
   const { pump, returns } = senses;
   water.flowing_s = pump.primed && pump.throttle_frac >= 1 ? water.flowing_s + 1 : 0;
+  // What a torn hose throws on the ground is not lost in the hole.
+  if (pump.hose !== 'whole') water.flowing_s = 0;
   if (water.flowing_s > FILLS_s) water.returns_frac += (returns.share_frac - water.returns_frac) / MEAN_s;
   if (water.returns_frac < THIRSTY_frac || low(senses)) thicken(water, WORKING_gL);
 }

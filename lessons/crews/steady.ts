@@ -5,6 +5,7 @@ import { does, goalOf_m, THREE_RODS, type Crew, type Deed, type Job } from './cr
 import { outOfPetrol } from './ending';
 import { groundNameOf, nameOf, unnamedSample } from './naming';
 import { busyWith, createPatience, mayTry, noticeRefusal, remember, type Patience } from './patience';
+import { createMending, mendingDeed, type Mending } from './mending';
 import { createProgress, hopeless, keepProgress, type Progress } from './progress';
 import { createSite, duskNear, siteDeed, type Site } from './site';
 import { steadyStop } from './steadyStop';
@@ -19,6 +20,7 @@ export interface SteadyMemory {
   patience: Patience;
   progress: Progress;
   trouble: Trouble;
+  mending: Mending;
   site: Site;
   /** The dose for the pit, g; and whether it is in. */
   dose_g: number;
@@ -65,6 +67,7 @@ export function createSteady(job: Job = THREE_RODS): Crew & { readonly memory: S
     patience: createPatience(),
     progress: createProgress(),
     trouble: createTrouble(),
+    mending: createMending(),
     site: createSite(),
     dose_g: Math.round((DOSE_g * (job.pit_L ?? USUAL_PIT_L)) / USUAL_PIT_L),
     powderIn: false,
@@ -109,6 +112,8 @@ function decide(memory: SteadyMemory, senses: Senses): Deed | null {
     memory.stopping = false;
     memory.stop_s = -1;
   }
+  const mended = mendingDeed(memory.mending, memory.patience, senses, false);
+  if (mended !== undefined) return mended;
   const trouble = troubleDeed(memory.trouble, memory.patience, senses);
   if (trouble !== undefined) return trouble;
   const late = senses.time_s > memory.day_s - HOME_BEFORE_s || duskNear(senses);
