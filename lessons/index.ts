@@ -84,3 +84,5 @@ export {
   type Value,
 } from './hindsight/index';
 export { whyOf } from './examples/why';
+export { lastPartFrom } from './examples/lastPart';
+export { openExample, type Example, type Shown } from './examples/example';

@@ -10,7 +10,7 @@ import type { Lesson } from './schema';
 /** The crew before has no hurry; but a job that takes it longer than this has gone wrong, s. */
 const LONGEST_s = 259200;
 
-type Until = NonNullable<Lesson['prologue']>['until'];
+export type Until = NonNullable<Lesson['prologue']>['until'];
 
 /** A start under way: the work of the crew before, played in parts so that a page stays alive. */
 export interface Start {
@@ -22,7 +22,7 @@ export interface Start {
 }
 
 /** Whether what the crew was to do is done; looks only at events not looked at before. */
-function watcher(run: Run, until: Until): () => boolean {
+export function watcher(run: Run, until: Until): () => boolean {
   if ('depth_m' in until) return () => run.state.hole.depth_m >= until.depth_m;
   if ('before' in until) return () => false;
   let seen = 0;

@@ -20,6 +20,9 @@ const ENGINE_BUDGET_ms = 12;
 /** Messages kept for the text log; older ones are in the run's own record. */
 const MESSAGES_KEPT = 200;
 
+/** Hears of a deed of the crew that plays, what came of it, and what could be sensed in the moment before. */
+export type OnDeed = (deed: Deed, result: ActResult, senses: Senses) => void;
+
 export interface SessionOptions {
   lesson: Lesson;
   run: Run;
@@ -53,7 +56,7 @@ export class Session {
   readonly #now_ms: () => number;
   readonly #ticker = createTicker();
   #handle: number | null = null;
-  #onDeed: ((deed: Deed, result: ActResult) => void) | null = null;
+  #onDeed: OnDeed | null = null;
   /** Tick at which the driving crew last looked: it looks once a second. */
   #lookedAt = -1;
   #eventsSeen = 0;
@@ -94,9 +97,9 @@ export class Session {
 
   /**
    * Lets a crew play on from here, at the pace of the clock: before each second that no wait fills it looks and does one act or none,
-   * by the same act() as a learner. Hears of each deed, may pause the clock there. null gives the work back.
+   * by the same act() as a learner. Hears of each deed, with the senses of the moment before it, and may pause the clock there. null gives the work back.
    */
-  drive(crew: Crew | null, onDeed: ((deed: Deed, result: ActResult) => void) | null = null): void {
+  drive(crew: Crew | null, onDeed: OnDeed | null = null): void {
     this.driver = crew;
     this.#onDeed = onDeed;
     this.#lookedAt = -1;
@@ -218,10 +221,11 @@ export class Session {
     const { tick, wait } = this.run.state;
     if (!this.driver || wait || this.#lookedAt === tick || isOver(this.run, this.lesson)) return false;
     this.#lookedAt = tick;
-    const deed = this.driver.decide(sensesOf(this.run));
+    const senses = sensesOf(this.run);
+    const deed = this.driver.decide(senses);
     if (!deed) return false;
     const result = act(this.run, deed.action, deed.payload);
-    this.#onDeed?.(deed, result);
+    this.#onDeed?.(deed, result, senses);
     this.#hear();
     if (this.#speed === 0) this.#look();
     return true;
