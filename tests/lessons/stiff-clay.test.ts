@@ -15,8 +15,8 @@ testDecisions('stiff-clay', 1, [
     name: 'all-the-weight',
     item: 'bitClean',
     reason: 'reason.bitClean.lost',
-    spoil: withPayload('setFeed', ({ feed_frac }, { stem }) =>
-      stem.sound === 'sticky' && feed_frac !== 0 ? { feed_frac: 1 } : {},
+    spoil: withPayload('setFeed', (payload, { stem }) =>
+      stem.sound === 'sticky' && payload.feed_frac !== 0 ? { feed_frac: 1 } : payload,
     ),
   },
   {
