@@ -85,4 +85,4 @@ export {
 } from './hindsight/index';
 export { whyOf } from './examples/why';
 export { lastPartFrom } from './examples/lastPart';
-export { openExample, type Example, type Shown } from './examples/example';
+export { openExample, type Example, type PartShown } from './examples/example';

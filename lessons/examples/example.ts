@@ -10,7 +10,7 @@ import type { WordKey } from '../words/index';
 import { lastPartFrom } from './lastPart';
 import { whyOf } from './why';
 
-export type Shown = 'all' | 'toLastPart';
+export type PartShown = 'all' | 'toLastPart';
 
 export interface Example {
   readonly crew: Crew;
@@ -21,7 +21,7 @@ export interface Example {
 }
 
 /** An example from where the run stands now. */
-export function openExample(run: Run, lesson: Lesson, shown: Shown): Example {
+export function openExample(run: Run, lesson: Lesson, shown: PartShown): Example {
   const told = new Set<WordKey>();
   const until = shown === 'all' ? null : lastPartFrom(lesson);
   return {

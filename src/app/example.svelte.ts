@@ -1,6 +1,6 @@
 // A worked example in the session that is open: a careful crew plays, says why, and may leave the last part to the learner.
 import type { ActResult, Senses } from '$sim';
-import { openExample, type Deed, type Shown, type WordKey } from '$lessons';
+import { openExample, type Deed, type PartShown, type WordKey } from '$lessons';
 import type { Session } from './session.svelte';
 
 /** Being shown counts as the plainest hint: such a run is no pass. */
@@ -13,7 +13,7 @@ export class Worked {
   yourTurn = $state(false);
   readonly #session: Session;
 
-  constructor(session: Session, shown: Shown) {
+  constructor(session: Session, shown: PartShown) {
     this.#session = session;
     session.act('useHint', AS_HINT);
     const example = openExample(session.run, session.lesson, shown);
