@@ -16,8 +16,10 @@ export function crewActs(run: Run, crew: Crew): void {
 }
 
 /** A crew of that name for a run as it stands: where others have worked before, it knows what they did. */
-export const crewFor = (run: Run, lesson: Lesson, name: string): Crew =>
-  takeOver(createCrew(name, jobFor(run, lesson)), run);
+export function crewFor(run: Run, lesson: Lesson, name: string): Crew {
+  const job = jobFor(run, lesson);
+  return run.log.length === 0 ? createCrew(name, job) : takeOver(name, job, run);
+}
 
 /** The crew that the rest was left to; null where it was not. */
 export function restCrew(run: Run, lesson: Lesson): Crew | null {

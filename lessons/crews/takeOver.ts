@@ -1,62 +1,67 @@
-// A crew that takes a job over: what was done before it reads off the log of accepted acts and the senses, never off what is hidden.
+// A crew that goes on with what somebody else began, from any moment. What it would remember it takes from the log of accepted acts, the rod marks
+// and the senses; the rest it finds out as it goes.
 
-import { sensesOf, type ActionName, type Run } from '$sim';
-import { acceptedActs } from '../rubric/episodes';
-import type { CarefulMemory } from './carefulMemory';
-import type { Crew } from './crew';
-import type { SteadyMemory } from './steady';
-import type { WellMemory } from './wellMemory';
+import { sensesOf, type Run } from '$sim';
+import { crewOfCare } from './careful';
+import { adoptCare } from './careTakeOver';
+import type { CareName } from './careStyle';
+import type { Crew, Job } from './crew';
+import { createGreen, type GreenMemory } from './green';
+import { createCrew } from './index';
+import { createSteady, type SteadyMemory } from './steady';
+import { standing } from './standing';
+import { toldBy, type Told } from './told';
+import { adoptWell } from './wellTakeOver';
+import type { Senses } from '$sim';
 
-/** Length of a rod as a crew reckons, m. */
-const ROD_m = 1.5;
+/** The steady crew lets its powder soak for so long, s. */
+const SOAK_s = 1800;
 
-const actsOf = (run: Run, action: ActionName) => acceptedActs({ log: run.log, events: run.record.events }, action);
-
-const amountOf = (run: Run, action: ActionName, name: string): number =>
-  actsOf(run, action).reduce((sum, [, , payload]) => sum + Number(payload[name] ?? 0), 0);
-
-/** What a crew of care knows of the hole that it goes on with. */
-export function adoptHole(memory: CarefulMemory, run: Run): void {
+export function takeOver(name: string, job: Job, run: Run): Crew {
   const senses = sensesOf(run);
-  memory.powderIn_g = amountOf(run, 'addAdditive', 'mass_g');
-  memory.water.poured_L = amountOf(run, 'addWater', 'water_L');
-  const last = senses.tray.at(-1);
-  if (last) {
-    memory.sampled_m = last.label_m;
-    memory.sampledRod = Math.ceil(last.label_m / ROD_m);
+  const told = toldBy(run, senses);
+  if (name === 'careful' || name === 'other') {
+    const crew = crewOfCare(name satisfies CareName, job);
+    adoptCare(crew.memory, run, senses, told);
+    return crew;
   }
-  memory.feltRod = senses.stem.rods;
+  if (name === 'steady') {
+    const crew = createSteady(job);
+    adoptSteady(crew.memory, senses, told);
+    return crew;
+  }
+  if (name === 'green') {
+    const crew = createGreen(job);
+    adoptGreen(crew.memory, senses, told);
+    return crew;
+  }
+  return createCrew(name, job);
 }
 
-/** What any crew knows of the well that it goes on with. */
-export function adoptWell(well: WellMemory, run: Run): void {
-  const senses = sensesOf(run);
-  if (!senses.well) return;
-  const { casing, seals, headWorks } = senses.well;
-  well.spotChosen = actsOf(run, 'chooseSite').length > 0 || senses.well.job !== 'siteSetup';
-  well.booked = run.state.ownLog.length || -1;
-  well.pulled = run.record.events.some(({ name }) => name === 'stemPulled') && senses.stem.rods === 0;
-  const stands = casing.look === 'set' || casing.look === 'landed' || casing.look === 'hung';
-  const sealed = actsOf(run, 'placeSeal').some(([, , { seal }]) => seal !== 'cuttings');
-  if (stands && seals.length > 0 && sealed) well.filling = 'done';
-  well.broken = actsOf(run, 'breakPolymer').length > 0;
-  const disinfected = actsOf(run, 'disinfect').at(-1);
-  well.disinfected = disinfected !== undefined;
-  for (const [tick] of actsOf(run, 'develop')) {
-    if (disinfected && tick > disinfected[0]) well.rinses++;
-    else well.rounds++;
+function adoptSteady(memory: SteadyMemory, senses: Senses, told: Told): void {
+  const powder_s = told.acts('addAdditive')[0]?.[0] ?? -1;
+  memory.powderIn = powder_s >= 0;
+  memory.soaked_s = powder_s >= 0 ? powder_s + SOAK_s : 0;
+  const lastPowder_s = told.last_s('addAdditive');
+  for (const [tick, , { water_L }] of told.acts('addWater'))
+    if (tick > lastPowder_s) memory.poured_L += Number(water_L);
+  const sampled_s = told.last_s('catchSample');
+  memory.sampledRod = sampled_s < 0 ? 0 : told.rodsAt(sampled_s);
+  const { ends, feedOff_s, cleared, still } = standing(senses, told, senses.stem.bottom_m >= memory.goal_m);
+  if (ends) {
+    memory.stop_s = feedOff_s;
+    memory.stopping = still && cleared;
   }
-  well.dipped = actsOf(run, 'dipWell').length > 0;
-  well.tests = actsOf(run, 'yieldTest').length;
-  well.headed = headWorks !== null;
-  well.recorded = actsOf(run, 'record').length;
+  memory.progress.deepest_m = senses.stem.bottom_m;
+  memory.progress.deeper_s = senses.time_s;
+  if (memory.well) adoptWell(memory.well, senses, told);
 }
 
-/** The crew goes on where another has worked. Cautions it reads itself. */
-export function takeOver(crew: Crew, run: Run): Crew {
-  const memory = crew.memory as Partial<CarefulMemory> & Partial<Pick<SteadyMemory, 'powderIn'>>;
-  if (memory.powderIn_g !== undefined) adoptHole(memory as CarefulMemory, run);
-  if (memory.powderIn !== undefined) memory.powderIn = amountOf(run, 'addAdditive', 'mass_g') > 0;
-  if (memory.well) adoptWell(memory.well, run);
-  return crew;
+function adoptGreen(memory: GreenMemory, senses: Senses, told: Told): void {
+  const sampled_s = told.last_s('catchSample');
+  memory.sampled = sampled_s < 0 ? 0 : told.rodsAt(sampled_s);
+  memory.stopping = standing(senses, told, senses.stem.bottom_m >= memory.goal_m).ends;
+  memory.progress.deepest_m = senses.stem.bottom_m;
+  memory.progress.deeper_s = senses.time_s;
+  if (memory.well) adoptWell(memory.well, senses, told);
 }

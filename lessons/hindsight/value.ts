@@ -1,7 +1,6 @@
 // What a moment was worth: the score that the careful crew reaches when it takes the run over there, with all that was done so far in log and record.
 
 import { recordUpTo, restoreRun, verdictOf, type LogEntry, type Run, type RunRecord, type Scenario } from '$sim';
-import { createCrew } from '../crews/index';
 import { takeOver } from '../crews/takeOver';
 import { grade, type GradedItem } from '../grade';
 import { jobFor } from '../job';
@@ -52,7 +51,7 @@ export function runAtMark({ scenario, log, record }: Past, mark: Mark): Run {
 
 /** Lets the careful crew take a run over and play it to its end. Yields now and then. */
 export function* carriedOn(run: Run, lesson: Lesson): Generator<null, Value> {
-  for (const _ of playing(run, lesson, takeOver(createCrew('careful', jobFor(run, lesson)), run), SLICE_s)) yield null;
+  for (const _ of playing(run, lesson, takeOver('careful', jobFor(run, lesson), run), SLICE_s)) yield null;
   return valueOf(run, lesson);
 }
 
