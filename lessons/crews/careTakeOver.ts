@@ -1,11 +1,11 @@
 // What a crew that drills with care takes over: fluid, water, samples, the stop it finds itself in.
 
-import type { Run, Senses } from '$sim';
+import { TRACE_STEP_s, type Run, type Senses } from '$sim';
 import { HAZARD_IDS } from '../hazards';
 import { ownEntries } from '../own';
 import { CARES } from './careStyle';
 import type { CarefulMemory } from './carefulMemory';
-import { THICK_gL, thicken, WORKING_gL } from './carefulWater';
+import { THICK_gL, thicken, watchWater, WORKING_gL } from './carefulWater';
 import { keepTrail } from './climb';
 import { keepProgress } from './progress';
 import { standing } from './standing';
@@ -22,7 +22,7 @@ const REAMED_m = 0.45;
 
 export function adoptCare(memory: CarefulMemory, run: Run, senses: Senses, told: Told): void {
   adoptFluid(memory, senses, told);
-  adoptWater(memory, senses, told);
+  adoptWater(memory, run, senses, told);
   const { stem, time_s } = senses;
   const fed = told.acts('setFeed').findLast(([, , { feed_frac }]) => Number(feed_frac) > 0);
   if (fed) memory.feed_frac = Number(fed[2].feed_frac);
@@ -91,12 +91,20 @@ function adoptFluid(memory: CarefulMemory, senses: Senses, told: Told): void {
   if (senses.feel?.word === 'watery') memory.feltRod = 0;
 }
 
-function adoptWater({ water }: CarefulMemory, senses: Senses, told: Told): void {
-  const flow = told.lastFelt('flowStarted', 'flowStopped');
-  if (flow?.name === 'flowStarted' && senses.pump.throttle_frac >= 1) {
-    water.flowing_s = senses.time_s - flow.tick;
-    water.returns_frac = senses.returns.share_frac;
+/** How much came back in the flow so far, as the crew before saw it second by second; and whether water is still being filled up. */
+function adoptWater({ water }: CarefulMemory, run: Run, senses: Senses, told: Told): void {
+  const { columns, length } = run.record.trace;
+  for (let row = 0; row < length; row++) {
+    const then = {
+      pump: { primed: true, throttle_frac: columns.flow_m3s[row]! > 0 ? 1 : 0 },
+      returns: { share_frac: Math.round(columns.returns_frac[row]! * 20) / 20 },
+      pit: { look: 'full' },
+    } as Senses;
+    for (let second = 0; second < TRACE_STEP_s; second++) watchWater(water, then);
   }
+  const flow = told.lastFelt('flowStarted', 'flowStopped');
+  const flows = flow?.name === 'flowStarted' && senses.pump.throttle_frac >= 1;
+  water.flowing_s = flows ? senses.time_s - flow.tick : 0;
   const poured_s = told.last_s('addWater');
   water.filling = senses.pit.look !== 'full' && poured_s >= 0 && senses.time_s - poured_s < LATELY_s;
 }
