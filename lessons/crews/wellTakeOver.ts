@@ -9,7 +9,7 @@ import { STYLES } from './wellStyle';
 export function adoptWell(memory: WellMemory, senses: Senses, told: Told): void {
   const { well } = senses;
   if (!well) return;
-  memory.spotChosen = told.acts('chooseSite').length > 0 || told.acts('setOut').length > 0 || senses.stem.rods > 1;
+  memory.spotChosen = told.acts('chooseSite').length > 0 || told.acts('setOut').length > 0 || well.job !== 'siteSetup';
   memory.booked = layersBooked(senses, told);
   memory.pulled = senses.stem.rods === 0;
   memory.runs = told.acts('runCasing').length;
