@@ -3,6 +3,8 @@
 import { TRACE_STEP_s, type Run, type Senses } from '$sim';
 import { HAZARD_IDS } from '../hazards';
 import { ownEntries } from '../own';
+import { RATE_OVER_s } from './careful';
+import { mostAfter } from './carefulFeed';
 import { CARES } from './careStyle';
 import type { CarefulMemory } from './carefulMemory';
 import { THICK_gL, thicken, watchWater, WORKING_gL } from './carefulWater';
@@ -10,18 +12,16 @@ import { keepTrail } from './climb';
 import { keepProgress } from './progress';
 import { standing } from './standing';
 import type { Told } from './told';
-import { adoptWell } from './wellTakeOver';
+import { adoptWell, layersBooked } from './wellTakeOver';
 import { deepEnough } from './wellWork';
 
-/** The pit as the crew knows it, L. */
-const PIT_L = 940;
 /** Water that went in so lately is still being filled up, s. */
 const LATELY_s = 300;
 /** A stem drawn up so far was drawn up for a reason, m. */
 const REAMED_m = 0.45;
 
 export function adoptCare(memory: CarefulMemory, run: Run, senses: Senses, told: Told): void {
-  adoptFluid(memory, senses, told);
+  adoptFluid(memory, told);
   adoptWater(memory, run, senses, told);
   const { stem, time_s } = senses;
   const fed = told.acts('setFeed').findLast(([, , { feed_frac }]) => Number(feed_frac) > 0);
@@ -35,6 +35,7 @@ export function adoptCare(memory: CarefulMemory, run: Run, senses: Senses, told:
   }
   const felt_s = told.last_s(CARES[memory.care].test);
   if (felt_s >= 0) memory.feltRod = told.rodsAt(felt_s);
+  memory.toFeel = (told.lastFelt('soaked')?.tick ?? -1) > felt_s;
   const drawn = told.acts('lift').findLast(([, , { distance_m }]) => Number(distance_m) >= REAMED_m);
   if (drawn) memory.reamed_s = drawn[0];
   memory.drawn = !senses.pump.primed && stem.bottom_m - stem.bit_m > 0.2;
@@ -44,7 +45,11 @@ export function adoptCare(memory: CarefulMemory, run: Run, senses: Senses, told:
     memory.trouble.balled_s = balled.tick;
     memory.trouble.balledLift = told.last_s('lift') > balled.tick;
   }
+  const packed = told.acts('setFeed').findLast(([tick]) => tick <= (told.lastFelt('balled')?.tick ?? -1));
+  if (packed) memory.stickyMost_frac = mostAfter(Number(packed[2].feed_frac));
+  memory.sticky = stem.sound === 'sticky';
   rememberDrilling(memory, run, senses);
+  if (memory.log) memory.booked = layersBooked(senses, told);
   if (memory.well) adoptWell(memory.well, senses, told);
   adoptStop(memory, senses, told);
   adoptSite(memory, told, senses);
@@ -74,7 +79,7 @@ function fedSince_s(told: Told): number {
 }
 
 /** What went into the pit since it was dug, and how strong whoever put it in meant the fluid to be. */
-function adoptFluid(memory: CarefulMemory, senses: Senses, told: Told): void {
+function adoptFluid(memory: CarefulMemory, told: Told): void {
   const dug_s = told.last_s('setOut');
   for (const [tick, , { additive, mass_g }] of told.acts('addAdditive')) {
     if (tick < dug_s) continue;
@@ -85,10 +90,9 @@ function adoptFluid(memory: CarefulMemory, senses: Senses, told: Told): void {
   }
   for (const [tick, , { water_L }] of told.acts('addWater'))
     if (tick >= dug_s) memory.water.poured_L += Number(water_L);
-  thicken(memory.water, Math.min(THICK_gL, memory.powderIn_g / (PIT_L + memory.water.poured_L)));
+  thicken(memory.water, Math.min(THICK_gL, memory.powderIn_g / (memory.pit_L + memory.water.poured_L)));
   if (told.lastFelt('pitLow')) thicken(memory.water, WORKING_gL);
   if (told.lastFelt('returnsLost')) thicken(memory.water, THICK_gL);
-  if (senses.feel?.word === 'watery') memory.feltRod = 0;
 }
 
 /** How much came back in the flow so far, as the crew before saw it second by second; and whether water is still being filled up. */
@@ -121,6 +125,8 @@ function rememberDrilling(memory: CarefulMemory, run: Run, senses: Senses): void
       stem: { bit_m: columns.bit_m[row]!, bottom_m: columns.depth_m[row]!, turning, feed_frac },
     } as Senses;
     keepTrail(memory.trail, then);
+    if (feed_frac > 0)
+      memory.sinking_ms += ((columns.sinking_ms[row]! - memory.sinking_ms) * TRACE_STEP_s) / RATE_OVER_s;
     // A row stands for the seconds up to the next.
     const before_s = memory.progress.drilled_s;
     keepProgress(memory.progress, then);

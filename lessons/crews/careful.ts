@@ -31,7 +31,7 @@ const SAMPLE_AFTER_s = 15;
 const REAM_m = 0.5;
 const REAM_AGAIN_s = 90;
 /** The rate at which the bit sinks is a mean over so long, s. */
-const RATE_OVER_s = 30;
+export const RATE_OVER_s = 30;
 /** And so far when the pump has lost its water, m. */
 const DRAWN_m = 0.3;
 /** Home before dark: so long before the day is over the job is ended where it stands; and when even that does not come about, it is given up, s. */

@@ -21,10 +21,12 @@ const SOUP_LEAST_frac = 0.6;
 /** A packed bit had so much too much weight in this clay. ASSUMED rule of thumb. */
 const LESS_ratio = 0.7;
 
+/** The most weight in sticky ground after so much packed the bit. */
+export const mostAfter = (feed_frac: number): number => Math.max(FEED_LEAST_frac, feed_frac * LESS_ratio);
+
 /** Takes note of a packed bit: in sticky ground the crew lets less weight on from then on. */
 export function watchBit(memory: CarefulMemory, senses: Senses): void {
-  if (senses.felt.includes('balled'))
-    memory.stickyMost_frac = Math.max(FEED_LEAST_frac, senses.stem.feed_frac * LESS_ratio);
+  if (senses.felt.includes('balled')) memory.stickyMost_frac = mostAfter(senses.stem.feed_frac);
 }
 
 /** Feeds by what comes back and how the handle feels: less when it is thick or heavy, a little more when it runs easily. */

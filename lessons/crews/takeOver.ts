@@ -11,7 +11,7 @@ import { createCrew } from './index';
 import { createSteady, type SteadyMemory } from './steady';
 import { standing } from './standing';
 import { toldBy, type Told } from './told';
-import { adoptWell } from './wellTakeOver';
+import { adoptWell, layersBooked } from './wellTakeOver';
 import type { Senses } from '$sim';
 
 /** The steady crew lets its powder soak for so long, s. */
@@ -54,6 +54,7 @@ function adoptSteady(memory: SteadyMemory, senses: Senses, told: Told): void {
   }
   memory.progress.deepest_m = senses.stem.bottom_m;
   memory.progress.deeper_s = senses.time_s;
+  if (memory.log) memory.booked = layersBooked(senses, told);
   if (memory.well) adoptWell(memory.well, senses, told);
 }
 

@@ -10,7 +10,7 @@ export function adoptWell(memory: WellMemory, senses: Senses, told: Told): void 
   const { well } = senses;
   if (!well) return;
   memory.spotChosen = told.acts('chooseSite').length > 0 || told.acts('setOut').length > 0 || well.job !== 'siteSetup';
-  memory.booked = layersBooked(senses, told);
+  memory.booked = layersBooked(senses, told) || -1;
   memory.pulled = senses.stem.rods === 0;
   memory.runs = told.acts('runCasing').length;
   memory.works = told.acts('workCasing').length;
@@ -30,16 +30,15 @@ export function adoptWell(memory: WellMemory, senses: Senses, told: Told): void 
   while (memory.recorded < record.length && written.includes(record[memory.recorded])) memory.recorded++;
 }
 
-/** How many layers of the book stand there already, from the top down; -1: none. */
-function layersBooked(senses: Senses, told: Told): number {
+/** How many layers of the book stand there already, from the top down. */
+export function layersBooked(senses: Senses, told: Told): number {
   const written = told.acts('logLayer').map(([, , layer]) => layer);
   const layers = ownLayers(senses);
   const missing = layers.findIndex(
     ({ from_m, to_m, kind }) =>
       !written.some((entry) => entry.from_m === from_m && entry.to_m === to_m && entry.kind === kind),
   );
-  const booked = missing < 0 ? layers.length : missing;
-  return booked === 0 ? -1 : booked;
+  return missing < 0 ? layers.length : missing;
 }
 
 /** What was filled in last, how often, and whether it was sounded since. */
