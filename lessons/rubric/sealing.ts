@@ -1,7 +1,7 @@
 // Items of the decisions about a seal: from where to where by the line, and the patience that it wants.
 
 import { SEALS, type ActionName, type SealName } from '$sim';
-import { acceptedActs, eventsNamed, figure } from './episodes';
+import { acceptedActs, eventsNamed, figure, leftAt } from './episodes';
 import { bandOf, shareBetween, shown, type Bands, type Judged, type RunView } from './item';
 
 /** Acts that shake a ring or load it; filling in other stuff on top is judged by what the seal became. */
@@ -12,7 +12,10 @@ const SHAKES: readonly ActionName[] = ['develop', 'headWorks'];
  * counts. What needs no time, or was never shaken, has had enough. No bands.
  */
 export function sealWaited(view: RunView): Judged {
-  const placed = eventsNamed(view, 'sealPlaced').filter(({ data }) => data.seal !== 'cuttings');
+  const left_tick = leftAt(view);
+  const placed = eventsNamed(view, 'sealPlaced').filter(
+    ({ tick, data }) => data.seal !== 'cuttings' && tick <= left_tick,
+  );
   if (placed.length === 0) return { share_frac: 0, reason: { key: 'reason.sealWaited.none', data: {} }, evidence: [] };
   const shakes = SHAKES.flatMap((action) => acceptedActs(view, action).map(([tick]) => tick));
   let share_frac = 1;
@@ -37,13 +40,17 @@ export function sealWaited(view: RunView): Judged {
   };
 }
 
-/** Ticks of the acts that put in a seal; cuttings are no seal. */
+/** Ticks of the learner's acts that put in a seal; cuttings are no seal, and what a crew does to which the rest was left does not count. */
 function sealings(view: RunView): number[] {
   const placed = acceptedActs(view, 'placeSeal').filter(([, , payload]) => payload.seal !== 'cuttings');
   const filled = acceptedActs(view, 'backfill').filter(
     ([, , { material }]) => material !== 'cuttings' && String(material) in SEALS,
   );
-  return [...placed, ...filled].map(([tick]) => tick).sort((a, b) => a - b);
+  const left_tick = leftAt(view);
+  return [...placed, ...filled]
+    .map(([tick]) => tick)
+    .filter((tick) => tick <= left_tick)
+    .sort((a, b) => a - b);
 }
 
 /**
