@@ -114,13 +114,14 @@ export const deepEnoughLesson: Lesson = {
   pass_points: 70,
   rubric: [
     { item: 'stretchEnough', weight: 28, essential: true, bands: { full_m: 4.6, none_m: 2 } },
-    { item: 'noDeeper', weight: 26, bands: { want_m: 4.6, full_m: 0.8, none_m: 3, told_m: 12 } },
-    { item: 'sampleEachRod', weight: 10, bands: { rod_m: 1.5 } },
+    { item: 'noDeeper', weight: 24, bands: { want_m: 4.6, full_m: 0.8, none_m: 3, told_m: 12 } },
+    { item: 'sampleEachRod', weight: 8, bands: { rod_m: 1.5 } },
     { item: 'labelsTrue', weight: 8, bands: { rod_m: 1.5, limit_m: 0.5 } },
-    { item: 'namedRight', weight: 6, bands: { rod_m: 1.5 } },
-    { item: 'ownLogTrue', weight: 6, bands: {} },
+    { item: 'namedRight', weight: 4, bands: { rod_m: 1.5 } },
+    { item: 'ownLogTrue', weight: 4, bands: {} },
     { item: 'clearedStops', weight: 6, bands: { full_m: 0.05, none_m: 0.15 } },
-    { item: 'cautionsRead', weight: 10, bands: {} },
+    { item: 'liftedBeforeStop', weight: 6, bands: { lift_m: 0.1 } },
+    { item: 'cautionsRead', weight: 12, bands: {} },
   ],
   hints: [
     {
