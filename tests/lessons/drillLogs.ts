@@ -1,14 +1,14 @@
-// Kept logs of a drill: one played right, and one with each decision spoiled. Each is played again from where the learner took over.
+// Kept logs of a drill: what the crew before did, one log played right, and one with each decision spoiled.
 
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { act, restoreRun, snapshotOf, step, type LogEntry } from '$sim';
-import { grade, isOver, lessonById, startRun, type Grade, type ItemId } from '$lessons';
+import { act, createRun, restoreRun, snapshotOf, step, type LogEntry, type Run } from '$sim';
+import { grade, isOver, lessonById, scenarioOf, type Grade, type ItemId } from '$lessons';
 
 interface Kept {
   readonly seed: number;
   readonly ticks: number;
-  /** The learner's own acts, and those of the crew to which the rest was left. */
+  /** Of the start the acts of the crew before; else the learner's own, and those of the crew to which the rest was left. */
   readonly log: readonly LogEntry[];
 }
 
@@ -24,8 +24,19 @@ export function describeDrill(
   wrong: Readonly<Record<string, { readonly items: readonly ItemId[]; readonly reason: string }>>,
 ): void {
   const lesson = lessonById(id)!;
-  const { seed } = keptLog(id, 'right');
-  const start = startRun(lesson, seed);
+  const before = keptLog(id, 'start');
+  const { seed } = before;
+
+  /** Plays the acts of a log up to its end; returns how many of them it came to. */
+  const play = (run: Run, { log, ticks }: Kept): number => {
+    for (let next = 0; ; step(run)) {
+      for (let entry = log[next]; entry?.[0] === run.state.tick; entry = log[++next]) act(run, entry[1], entry[2]);
+      if (run.state.tick >= ticks || isOver(run, lesson)) return next;
+    }
+  };
+
+  const start = createRun(scenarioOf(lesson, seed));
+  play(start, before);
   const snapshot = snapshotOf(start);
 
   const gradeOf = (decision: string): Grade => {
@@ -33,14 +44,8 @@ export function describeDrill(
     expect(kept.seed).toBe(seed);
     const run = restoreRun(start.scenario, snapshot, structuredClone(start.record));
     run.log.push(...start.log);
-    let next = 0;
-    for (;;) {
-      for (let entry = kept.log[next]; entry?.[0] === run.state.tick; entry = kept.log[++next])
-        act(run, entry[1], entry[2]);
-      if (run.state.tick >= kept.ticks || isOver(run, lesson)) break;
-      step(run);
-    }
-    expect([decision, next, run.state.tick]).toEqual([decision, kept.log.length, kept.ticks]);
+    const done = play(run, kept);
+    expect([decision, done, run.state.tick]).toEqual([decision, kept.log.length, kept.ticks]);
     return grade(run, lesson);
   };
 
