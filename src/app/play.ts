@@ -9,6 +9,7 @@ import {
   shownIn,
   type Lesson,
   type Mark,
+  type PartShown,
   type Past,
   type Problem,
 } from '$lessons';
@@ -19,6 +20,7 @@ import { laterMessages } from '../words/later';
 import { newId } from './chance';
 import { current } from './current.svelte';
 import { device } from './device.svelte';
+import { Worked } from './example.svelte';
 import { Keeper } from './keeper';
 import { hasSeen, withRun } from './progress';
 import type { Learner, SavedRun } from './records';
@@ -46,6 +48,11 @@ export async function begin(lesson: Lesson, seed: number, cautions: readonly str
   takeUp(run, lesson, keeper);
   for (const caution of cautions) current.session?.act('readCaution', { caution });
   current.session?.keep();
+}
+
+/** In the run just begun a careful crew shows the work: all of it, or all but its last part. */
+export function showExample(shown: PartShown): void {
+  if (current.session) current.worked = new Worked(current.session, shown);
 }
 
 /** The lesson's start on the ground of a seed, as far as its view level shows it. */

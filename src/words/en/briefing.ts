@@ -54,6 +54,8 @@ export const briefing = {
   'brief.ground.known': 'You know this ground. Practise freely: it cannot pass the lesson.',
   'brief.ground.same': 'The same number gives the same ground. So two people can compare.',
   'brief.start': 'Go to the hole',
+  'brief.shown.all': 'First watch a careful crew',
+  'brief.shown.toLastPart': 'Watch, then do the last part',
   'brief.starting': 'The kit is being set up…',
   'brief.noLearner': 'Nobody is chosen yet. The run is kept as number T-00.',
   'brief.view.open': 'You see the hole and the ground.',
