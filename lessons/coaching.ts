@@ -1,6 +1,6 @@
 // Which coaching card is on top now: the one whose cue came last. One sentence at a time.
 
-import type { Run } from '$sim';
+import type { ActionName, Run } from '$sim';
 import { ownEntries, ownEvents, ownTrace, startTick } from './own';
 import type { Lesson } from './schema';
 import type { WordKey } from './words/index';
@@ -31,15 +31,28 @@ function cuedAt(card: Card, run: Run): number {
   return -1;
 }
 
-/** Text of the card to show, or null when the lesson has none. Of cards cued at the same moment the later in the lesson wins. */
-export function coachingCard(
-  lesson: Lesson,
-  run: Run,
-): { readonly id: string; readonly text: WordKey; readonly tick: number } | null {
-  let best: { id: string; text: WordKey; tick: number } | null = null;
+export interface CoachingCard {
+  readonly id: string;
+  readonly text: WordKey;
+  readonly tick: number;
+  /** The act it speaks of, as long as that was not done since its cue. */
+  readonly hand: ActionName | null;
+}
+
+/** The card to show, or null when the lesson has none. Of cards cued at the same moment the later in the lesson wins. */
+export function coachingCard(lesson: Lesson, run: Run): CoachingCard | null {
+  let best: Card | null = null;
+  let bestTick = 0;
   for (const card of lesson.cards) {
     const tick = cuedAt(card, run);
-    if (tick >= 0 && (best === null || tick >= best.tick)) best = { id: card.id, text: card.text, tick };
+    if (tick >= 0 && (best === null || tick >= bestTick)) [best, bestTick] = [card, tick];
   }
-  return best;
+  return best && { id: best.id, text: best.text, tick: bestTick, hand: stillToDo(best, bestTick, run) };
+}
+
+function stillToDo({ hand }: Card, since_tick: number, run: Run): ActionName | null {
+  if (hand === undefined) return null;
+  const log = ownEntries(run);
+  for (let i = log.length - 1; i >= 0 && log[i]![0] >= since_tick; i--) if (log[i]![1] === hand) return null;
+  return hand;
 }

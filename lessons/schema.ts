@@ -194,7 +194,15 @@ export const LessonSchema = v.strictObject({
     v.check((items) => new Set(items.map((item) => item.item)).size === items.length, 'each item once'),
   ),
   hints: v.array(v.strictObject({ id: Id, ask: Word, levels: v.tuple([Word, Word, Word]) })),
-  cards: v.array(v.strictObject({ id: Id, cue: Cue, text: Word })),
+  cards: v.array(
+    v.strictObject({
+      id: Id,
+      cue: Cue,
+      text: Word,
+      /** The act that the sentence speaks of: its hand is marked until it is done. */
+      hand: v.exactOptional(v.picklist(ACTION_NAMES)),
+    }),
+  ),
   hazards: v.pipe(v.array(v.picklist(HAZARD_IDS)), v.minLength(1)),
   questions: v.pipe(v.array(Question), v.minLength(1), v.maxLength(5)),
 });
