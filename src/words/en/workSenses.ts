@@ -71,6 +71,7 @@ export const workSenses = {
   'work.feel.ask': 'use Feel to know',
   'work.feel.sentence': 'Between two fingers the fluid was {word:word}.',
   'work.feel.sentenceFunnel': 'Between fingers: {word:word}. Funnel: {seconds_s:fixed0} s.',
+  'work.feel.salty': 'Salt comes up with it.',
   'work.feel.sentenceNone': 'Nobody has felt the fluid yet.',
   'work.feel.funnel': 'funnel {seconds_s:fixed0} s',
 
@@ -213,6 +214,12 @@ export const workSenses = {
   'work.test.sentence.casingFolded': 'Broken off: the empty casing folded under the water outside.',
 
   'work.pump.off': 'off',
+  'work.pump.dead': 'dead',
+  'work.pump.sprays': 'hose sprays',
+  'work.pump.torn': 'hose torn',
+  'work.pump.sentence.dead': 'The engine is silent. It does not start.',
+  'work.pump.sentence.sprays': 'The hose is torn. Fluid sprays on the ground.',
+  'work.pump.sentence.torn': 'The hose is torn.',
   'work.pump.steady': 'steady',
   'work.pump.labouring': 'labouring',
   'work.pump.racing': 'racing',

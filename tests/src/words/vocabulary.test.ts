@@ -28,6 +28,7 @@ const AT_ONCE: readonly ActionName[] = [
   'logLayer',
   'waitFor',
   'stopDrilling',
+  'fault',
   'planWell',
   'record',
   'handOver',
