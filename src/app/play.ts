@@ -25,7 +25,7 @@ import { Keeper } from './keeper';
 import { hasSeen, withRun } from './progress';
 import type { Learner, SavedRun } from './records';
 import { Session } from './session.svelte';
-import { startOf, takeStart } from './startOf';
+import { startOf, takeStart, type Waiting } from './startOf';
 
 addMessages(laterMessages);
 
@@ -33,9 +33,15 @@ export { checkFile, openText, type Opened } from './openFile';
 export { verdictOf } from '$sim';
 export { grade, isScored, outcomeOf, recordOf, writeRecordCsv, writeRecordJson, type Grade } from '$lessons';
 
-/** Begins a run of a lesson on the ground of a seed; the cautions read before enter its log. */
-export async function begin(lesson: Lesson, seed: number, cautions: readonly string[]): Promise<void> {
-  const run = await takeStart(lesson, seed);
+/** Begins a run of a lesson on the ground of a seed; the cautions read before enter its log. False when nobody waited for the start. */
+export async function begin(
+  lesson: Lesson,
+  seed: number,
+  cautions: readonly string[],
+  waiting: Waiting = {},
+): Promise<boolean> {
+  const run = await takeStart(lesson, seed, waiting);
+  if (!run) return false;
   const knownGround = hasSeen(device.learner, lesson.id, seed);
   const keeper = new Keeper({
     id: newId(),
@@ -48,6 +54,7 @@ export async function begin(lesson: Lesson, seed: number, cautions: readonly str
   takeUp(run, lesson, keeper);
   for (const caution of cautions) current.session?.act('readCaution', { caution });
   current.session?.keep();
+  return true;
 }
 
 /** In the run just begun a careful crew shows the work: all of it, or all but its last part. */

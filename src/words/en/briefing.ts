@@ -56,6 +56,8 @@ export const briefing = {
   'brief.start': 'Go to the hole',
   'brief.shown.all': 'First watch a careful crew',
   'brief.shown.toLastPart': 'Watch, then do the last part',
+  'brief.before.works': 'The crew before you is still at work. This takes some seconds.',
+  'brief.before.cancel': 'Do not wait',
   'brief.starting': 'The kit is being set up…',
   'brief.noLearner': 'Nobody is chosen yet. The run is kept as number T-00.',
   'brief.view.open': 'You see the hole and the ground.',
