@@ -4,6 +4,7 @@ import { cutaway } from './en/cutaway';
 import { debrief } from './en/debrief';
 import { events } from './en/events';
 import { hindsight } from './en/hindsight';
+import { glossary } from './en/glossary';
 import { record } from './en/record';
 import { site } from './en/site';
 import { wellVerdict } from './en/wellVerdict';
@@ -13,6 +14,7 @@ export const laterMessages = {
   ...debrief,
   ...events,
   ...hindsight,
+  ...glossary,
   ...record,
   ...wellVerdict,
   ...work,

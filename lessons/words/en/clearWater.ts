@@ -35,7 +35,7 @@ export const clearWater = {
   'clearWater.hint.lift.3': 'Dry level and drawdown beyond 6\u00a0m: fit the deep pump.',
   'clearWater.hint.disinfect': 'How much chlorine, and how long?',
   'clearWater.hint.disinfect.1': 'Is the water clear yet? Dirt eats chlorine.',
-  'clearWater.hint.disinfect.2': '50 to 100 mg/L for six hours and more; then pump it out.',
+  'clearWater.hint.disinfect.2': '50 to 100 mg/L for six hours and more. Then pump it out.',
   'clearWater.hint.disinfect.3': '100 mg/L for eight hours. Pump until nothing smells.',
 
   'clearWater.ask.wash': 'How did you know that the well was clean?',

@@ -25,7 +25,7 @@ export const openWell = {
   'openWell.card.stop': 'Write your layers down and plan. The hole will not wait for you.',
   'openWell.card.planned': 'Glue the casing while the rods still keep the hole.',
   'openWell.card.pulled': 'The hole stands open and alone. Run the casing now.',
-  'openWell.card.hung': 'It hangs. Work it down gently; a slotted pipe is weak.',
+  'openWell.card.hung': 'It hangs. Work it down gently. A slotted pipe is weak.',
   'openWell.card.floats': 'Closed and empty, it floats. Fill it with water.',
   'openWell.card.landed': 'The casing is down. Pour the pack slowly, then sound it.',
   'openWell.card.poured': 'Did it fall all the way? Sound the annulus.',
