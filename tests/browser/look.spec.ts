@@ -3,7 +3,17 @@ import type { Page } from '@playwright/test';
 import { answerAll, expect, finishedRunFile, goTo, lookBack, test } from './app';
 import { faults, THEMES } from './axe';
 
-const PLACES = ['', 'brief/first-rods', 'brief/open-hole', 'runs', 'help', 'words', 'about', 'debrief', 'nowhere'] as const;
+const PLACES = [
+  '',
+  'brief/first-rods',
+  'brief/open-hole',
+  'runs',
+  'help',
+  'words',
+  'about',
+  'debrief',
+  'nowhere',
+] as const;
 for (const theme of THEMES) {
   test(`axe finds nothing on any screen, theme ${theme}`, async ({ page }) => {
     test.setTimeout(120_000);

@@ -68,6 +68,7 @@ export const briefing = {
   'kit.bit.is': '{bit_mm:0} mm across, {nozzles:0} nozzles of {nozzle_mm:0} mm',
   'kit.rods': 'Rods',
   'kit.rods.is': '{n:0} rods of {length_m} m. {hung:0} hangs already.',
+  'kit.rods.all': '{n:0} rods of {length_m} m',
   'kit.pump': 'Pump',
   'kit.pump.is': 'lifts to {shutOff_m:0} m, gives up to {free_Lmin:0} L/min',
   'kit.pit': 'Pit',

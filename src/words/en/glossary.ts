@@ -75,7 +75,7 @@ export const glossary = {
   'term.balling.as': 'balling|balled|balls up',
   'term.balling.is': 'Clay packs round the bit until it no longer cuts.',
   'term.tight': 'Tight',
-  'term.tight.as': 'tight',
+  'term.tight.as': 'goes tight|is tight|stem tight',
   'term.tight.is': 'The stem moves only with force. It may soon be stuck.',
   'term.stuck': 'Stuck',
   'term.stuck.as': 'stuck',
