@@ -25,7 +25,7 @@ export { contents as contentsWords } from './words/en/contents';
 export { HAZARD_IDS, hazardWords, type HazardId } from './hazards';
 export { coachingCard } from './coaching';
 export { CREWS, createCrew, isCrewName, WORKING_CREWS } from './crews/index';
-export { takeOver } from './crews/takeOver';
+export { takeOver } from './handing/takeOver';
 export type { Crew, Deed, Job } from './crews/crew';
 export { crewActs, crewFor, playCrew, playOn, restCrew } from './play';
 export { jobFor, jobOf } from './job';

@@ -3,7 +3,7 @@
 import { act, sensesOf, step, type Run } from '$sim';
 import { createCrew } from './crews/index';
 import type { Crew } from './crews/crew';
-import { takeOver } from './crews/takeOver';
+import { takeOver } from './handing/takeOver';
 import { jobFor } from './job';
 import { isOver } from './over';
 import { startRun } from './start';

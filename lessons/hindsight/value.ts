@@ -1,7 +1,7 @@
 // What a moment was worth: the score that the careful crew reaches when it takes the run over there, with all that was done so far in log and record.
 
 import { recordUpTo, restoreRun, verdictOf, type LogEntry, type Run, type RunRecord, type Scenario } from '$sim';
-import { takeOver } from '../crews/takeOver';
+import { takeOver } from '../handing/takeOver';
 import { grade, type GradedItem } from '../grade';
 import { jobFor } from '../job';
 import { playing } from '../play';

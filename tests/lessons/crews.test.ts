@@ -34,7 +34,7 @@ test('crew files know the simulator only by its types', () => {
       for (const type of names!.split(',').map((part) => part.trim()))
         expect([
           name,
-          ['Senses', 'ActionName', 'KindWord', 'WellPlan', 'Site', 'Contamination'].includes(type),
+          ['Senses', 'ActionName', 'KindWord', 'MendWord', 'WellPlan', 'Site', 'Contamination'].includes(type),
         ]).toEqual([name, true]);
     }
   }

@@ -2,13 +2,13 @@
 // and the senses; the rest it finds out as it goes.
 
 import { sensesOf, type Run } from '$sim';
-import { crewOfCare } from './careful';
+import { crewOfCare } from '../crews/careful';
 import { adoptCare } from './careTakeOver';
-import type { CareName } from './careStyle';
-import type { Crew, Job } from './crew';
-import { createGreen, type GreenMemory } from './green';
-import { createCrew } from './index';
-import { createSteady, type SteadyMemory } from './steady';
+import type { CareName } from '../crews/careStyle';
+import type { Crew, Job } from '../crews/crew';
+import { createGreen, type GreenMemory } from '../crews/green';
+import { createCrew } from '../crews/index';
+import { createSteady, type SteadyMemory } from '../crews/steady';
 import { standing } from './standing';
 import { toldBy, type Told } from './told';
 import { adoptWell, layersBooked } from './wellTakeOver';

@@ -1,7 +1,7 @@
 // How a hole stands that somebody else was drilling: whether a rod is down, since when it is cleared, whether all is at rest.
 
 import type { Senses } from '$sim';
-import { climb_s } from './climb';
+import { climb_s } from '../crews/climb';
 import type { Told } from './told';
 
 export interface Standing {

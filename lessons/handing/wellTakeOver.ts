@@ -1,10 +1,10 @@
 // What a crew takes over of a well: what was chosen, planned, filled in, washed, tested and written down.
 
 import type { Senses } from '$sim';
-import { ownLayers } from './ownLayers';
+import { ownLayers } from '../crews/ownLayers';
 import type { Told } from './told';
-import type { WellMemory } from './wellMemory';
-import { STYLES } from './wellStyle';
+import type { WellMemory } from '../crews/wellMemory';
+import { STYLES } from '../crews/wellStyle';
 
 export function adoptWell(memory: WellMemory, senses: Senses, told: Told): void {
   const { well } = senses;

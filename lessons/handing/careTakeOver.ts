@@ -3,17 +3,17 @@
 import { TRACE_STEP_s, type Run, type Senses } from '$sim';
 import { HAZARD_IDS } from '../hazards';
 import { ownEntries } from '../own';
-import { RATE_OVER_s } from './careful';
-import { mostAfter } from './carefulFeed';
-import { CARES } from './careStyle';
-import type { CarefulMemory } from './carefulMemory';
-import { THICK_gL, thicken, watchWater, WORKING_gL } from './carefulWater';
-import { keepTrail } from './climb';
-import { keepProgress } from './progress';
+import { RATE_OVER_s } from '../crews/careful';
+import { mostAfter } from '../crews/carefulFeed';
+import { CARES } from '../crews/careStyle';
+import type { CarefulMemory } from '../crews/carefulMemory';
+import { THICK_gL, thicken, watchWater, WORKING_gL } from '../crews/carefulWater';
+import { keepTrail } from '../crews/climb';
+import { keepProgress } from '../crews/progress';
 import { standing } from './standing';
 import type { Told } from './told';
 import { adoptWell, layersBooked } from './wellTakeOver';
-import { deepEnough } from './wellWork';
+import { deepEnough } from '../crews/wellWork';
 
 /** Water that went in so lately is still being filled up, s. */
 const LATELY_s = 300;
