@@ -2,6 +2,7 @@
 
 import { groundOf, sensesOf, verdictOf, type Run, type WellPlan } from '$sim';
 import { outcomeOf } from './over';
+import { ownEntries, ownEvents, ownTrace, startTick } from './own';
 import { CATEGORY_IDS, CATEGORY_OF, type CategoryId, type ItemId } from './rubric/ids';
 import { ITEMS } from './rubric/index';
 import { acceptedActs } from './rubric/episodes';
@@ -52,20 +53,24 @@ function wellViewOf(run: Run, acts: Acts): WellView {
   };
 }
 
-/** What the rubric may see of a run. */
+/** What the rubric may see of a run: of deeds only the learner's own, of hole and well all there is. */
 export function viewOf(run: Run, lesson: Lesson): RunView {
   const { state, record, scenario } = run;
   let depth_m = state.hole.depth_m;
   const depths = record.trace.columns.depth_m;
   for (let row = 0; row < record.trace.length; row++) depth_m = Math.max(depth_m, depths[row]!);
+  const before = state.relief;
   return {
     ticks: state.tick,
-    log: run.log,
-    events: record.events,
-    trace: record.trace,
+    start_tick: startTick(run),
+    startDepth_m: before?.depth_m ?? 0,
+    powderBefore_kg: before?.powderUsed_kg ?? 0,
+    log: ownEntries(run),
+    events: ownEvents(run),
+    trace: ownTrace(run),
     tray: sensesOf(run).tray,
-    powderUsed_kg: state.stocks.powderUsed_kg,
-    waterUsed_L: state.stocks.waterUsed_L,
+    powderUsed_kg: state.stocks.powderUsed_kg - (before?.powderUsed_kg ?? 0),
+    waterUsed_L: state.stocks.waterUsed_L - (before?.waterUsed_L ?? 0),
     depth_m,
     bitDiameter_m: scenario.kit.bit_m,
     goal_m: lesson.end.depth_m,
@@ -105,7 +110,7 @@ export function byCategory(items: readonly GradedItem[]): Grade['categories'] {
   return sums;
 }
 
-const DONE: readonly WordKey[] = ['outcome.reached', 'outcome.handedOver'];
+const DONE: readonly WordKey[] = ['outcome.reached', 'outcome.drilled', 'outcome.handedOver'];
 
 /** Passing wants the points, the job done, no essential item failed, no hint of level 3 and no going back. Hints cost no points. */
 export function grade(run: Run, lesson: Lesson): Grade {

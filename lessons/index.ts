@@ -5,17 +5,32 @@ export { askedOf, isScored, practiceFor, PRACTICES } from './practices/index';
 export { AskedSchema, DEPTH_LIMITS_m, USUAL_ASKED, type Asked } from './practices/asked';
 export { checkLesson, LessonSchema, PracticeSchema, type Lesson, type LessonCheck } from './schema';
 export { scenarioOf } from './scenario';
-export { isOver, outcomeOf } from './over';
+export { endsAtStop, isOver, outcomeOf } from './over';
 export { grade, judge, scoreOf, viewOf, type Grade, type GradedItem } from './grade';
 export { CATEGORY_IDS, CATEGORY_OF, ITEM_IDS, type CategoryId, type ItemId } from './rubric/ids';
 export type { Evidence, Judged, RunView } from './rubric/item';
 export { ITEMS } from './rubric/index';
 export { fittingNames } from './rubric/grains';
+export {
+  CONTENTS,
+  DRILL_IDS,
+  LESSON_ORDER,
+  PRACTICE_IDS,
+  WHOLE_WELL_IDS,
+  type DrillId,
+  type LessonId,
+} from './contents';
+export { DRILL_OF, LEARNT_frac, nextLesson, shownIn, type NextLesson, type Shown } from './drills';
+export { contents as contentsWords } from './words/en/contents';
 export { HAZARD_IDS, hazardWords, type HazardId } from './hazards';
 export { coachingCard } from './coaching';
-export { CREWS, createCrew, isCrewName } from './crews/index';
+export { CREWS, createCrew, isCrewName, WORKING_CREWS } from './crews/index';
+export { takeOver } from './handing/takeOver';
 export type { Crew, Deed, Job } from './crews/crew';
-export { jobOf, playCrew, playOn } from './play';
+export { crewActs, crewFor, playCrew, playOn, restCrew } from './play';
+export { jobFor, jobOf } from './job';
+export { openStart, startRun, type Start } from './start';
+export { entriesBefore, ownEntries, ownEvents, startTick } from './own';
 export {
   lessonOf,
   readRunFile,
@@ -43,3 +58,32 @@ export {
   type RecordSheet,
   type TestEntry,
 } from './record/sheet';
+export {
+  atOnce,
+  costElsewhere,
+  costsOf,
+  costsThere,
+  dearest,
+  elsewhere,
+  GROUNDS,
+  joinedGround,
+  marksAlong,
+  momentsOf,
+  MOST_STRETCHES,
+  nextIndex,
+  runAtMark,
+  settled,
+  valueAt,
+  valueOf,
+  valuing,
+  type Cost,
+  type Luck,
+  type Mark,
+  type Moment,
+  type Past,
+  type ShortItem,
+  type Value,
+} from './hindsight/index';
+export { whyOf } from './examples/why';
+export { lastPartFrom } from './examples/lastPart';
+export { openExample, type Example, type PartShown } from './examples/example';

@@ -1,9 +1,12 @@
 // A run file played again: whether it comes out as it says. A claimed score is never trusted, only played again.
 
-import { hashOf, hashRun, replayRun, type Run } from '$sim';
+import { createRun, hashOf, hashRun, playLog, type LogEntry, type Run, type Scenario } from '$sim';
 import { scoreOf } from './grade';
 import { lessonOf, type Problem, type ProblemKey, type RunFile } from './runfile';
+import { startTick } from './own';
 import { scenarioOf } from './scenario';
+import type { Lesson } from './schema';
+import { startRun } from './start';
 import type { WordData } from './words/index';
 import { SIM_VERSION } from '$sim';
 
@@ -27,9 +30,17 @@ function failed(
   return { reproduced: false, hash, score, run, problem: { ok: false, problem: key, data } };
 }
 
+/** The run as the learner found it, or null when the file begins otherwise: the crew before is played anew, not believed. */
+function startOf(lesson: Lesson, file: RunFile, scenario: Scenario): Run | null {
+  if (!lesson.prologue) return createRun(scenario);
+  const run = startRun(lesson, file.seed, file.practice);
+  const begun: readonly LogEntry[] = file.log.slice(0, run.log.length);
+  const same = startTick(run) === file.start_tick && file.ticks >= run.state.tick && hashOf(begun) === hashOf(run.log);
+  return same ? run : null;
+}
+
 /** Plays the log again on the ground of the file's seed and compares hash and score. Never throws on a file that readRunFile took. */
-export function replayFile(file: RunFile): Replayed {
-  const lesson = lessonOf(file);
+export function replayFile(file: RunFile, lesson: Lesson | null = lessonOf(file)): Replayed {
   if (lesson === null) return failed('problem.file.unknownLesson', { lesson: file.lesson });
   if (file.sim !== SIM_VERSION || file.lessonVersion !== lesson.version) {
     const version = file.sim !== SIM_VERSION ? file.sim : `${file.lesson} ${file.lessonVersion}`;
@@ -37,13 +48,15 @@ export function replayFile(file: RunFile): Replayed {
   }
   const scenario = scenarioOf(lesson, file.seed, file.practice);
   if (hashOf(file.ground) !== hashOf(scenario.ground)) return failed('problem.file.otherGround', {});
-  let run: Run;
+  let run: Run | null;
   try {
-    run = replayRun(scenario, file.log, file.ticks);
+    run = startOf(lesson, file, scenario);
+    if (run !== null) playLog(run, file.log, run.log.length, file.ticks);
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return failed('problem.file.badAct', { tick: file.ticks });
   }
+  if (run === null) return failed('problem.file.otherStart', {});
   const hash = hashRun(run);
   const score = scoreOf(run, lesson);
   // A log with acts that the replay did not take in is altered, even where the end is the same.

@@ -5,6 +5,7 @@ import * as v from 'valibot';
 import { hashRun, malformedIn, SIM_VERSION, type LogEntry, type Run } from '$sim';
 import { scoreOf } from './grade';
 import { isOver } from './over';
+import { startTick } from './own';
 import { lessonById } from './catalogue/index';
 import { AskedSchema } from './practices/asked';
 import { askedOf, isScored, practiceFor } from './practices/index';
@@ -17,8 +18,8 @@ export const RUN_FORMAT_VERSION = 1;
 /** Longest run file that is read, characters; a whole day's log takes a hundredth of it. */
 export const RUN_FILE_LIMIT = 8 * 1024 * 1024;
 
-/** Four days of job time and an act every few seconds: beyond that a file is no run. */
-const MOST_TICKS = 345600;
+/** Four days of job time, up to three of a crew before, and an act every few seconds: beyond that a file is no run. */
+const MOST_TICKS = 604800;
 const MOST_ACTS = 50000;
 const MOST_LAYERS = 400;
 
@@ -56,6 +57,8 @@ const RunFileSchema = v.strictObject({
     v.array(v.strictTuple([Whole(MOST_TICKS), Text(40), v.record(v.string(), v.unknown())])),
     v.maxLength(MOST_ACTS),
   ),
+  /** Where the learner took over from the crew before; a lesson without one has none. */
+  start_tick: v.optional(Whole(MOST_TICKS)),
   ticks: Whole(MOST_TICKS),
   hash: v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/)),
   /** null for a practice: it has no score. */
@@ -98,6 +101,7 @@ export function runFileOf(run: Run, lesson: Lesson, about: About = {}): RunFile 
     who: about.who ?? '',
     name: about.name ?? '',
     log: [...run.log],
+    ...(lesson.prologue ? { start_tick: startTick(run) } : {}),
     ticks: run.state.tick,
     hash: hashRun(run),
     claimed: { score: scoreOf(run, lesson) },
@@ -148,8 +152,10 @@ export function lessonOf(file: Pick<RunFile, 'lesson' | 'asked'>): Lesson | null
   return lesson !== null && file.asked !== undefined ? practiceFor(file.lesson, file.asked) : lesson;
 }
 
-/** The field that fits a lesson where the file is of a practice, or the other way round; null when all is well. */
+/** The field that does not fit: of a practice where the file is of a lesson, or the other way round; null when all is well. */
 function misfit(file: RunFile, lesson: Lesson): string | null {
+  const sameLesson = file.lessonVersion === lesson.version;
+  if (sameLesson && (file.start_tick !== undefined) !== (lesson.prologue !== undefined)) return 'start_tick';
   if ((file.asked !== undefined) !== (askedOf(lesson) !== null)) return 'asked';
   return (file.claimed.score !== null) === isScored(lesson) ? null : 'claimed.score';
 }

@@ -1,6 +1,7 @@
 // What a lesson and a seed make together: the ground of that seed, the kit, the opening.
 
 import { buildGround, DEFAULT_KIT, ground as groundOf, type Ground, type Kit, type Scenario } from '$sim';
+import { faultsOf, groundWithFaults } from './faults';
 import type { Lesson } from './schema';
 
 function groundFor(lesson: Lesson, seed: number): Ground {
@@ -19,14 +20,23 @@ function groundsFor(lesson: Lesson, seed: number, holes: number): Ground[] {
   return grounds;
 }
 
+/** The chambers of the pit, where the lesson has its own. */
+function chambersOf({ pit }: Lesson): Partial<Pick<Kit, 'settling' | 'suction'>> {
+  if (!pit) return {};
+  const { settling_m2, suction_m2, depth_m } = pit;
+  return { settling: { area_m2: settling_m2, depth_m }, suction: { area_m2: suction_m2, depth_m } };
+}
+
 /** Practice allows going back; a pass does not. Throws when the lesson names a part of the kit that is not there. */
 export function scenarioOf(lesson: Lesson, seed: number, practice = true): Scenario {
-  const kit: Kit = { ...DEFAULT_KIT };
+  const kit: Kit = { ...DEFAULT_KIT, ...chambersOf(lesson) };
   for (const [name, value] of Object.entries(lesson.kit)) {
     if (typeof kit[name as keyof Kit] !== 'number') throw new RangeError(`The kit has no number "${name}".`);
     (kit as unknown as Record<string, number>)[name] = value;
   }
   const grounds = groundsFor(lesson, seed, lesson.holes ?? 1);
+  grounds[0] = groundWithFaults(lesson, seed, grounds[0]!);
+  const faults = faultsOf(lesson, seed);
   return {
     id: lesson.id,
     version: lesson.version,
@@ -38,6 +48,10 @@ export function scenarioOf(lesson: Lesson, seed: number, practice = true): Scena
     ...(lesson.day ? { day: lesson.day } : {}),
     kit,
     ...(lesson.well ? { well: lesson.well } : {}),
+    ...(lesson.well && lesson.end.at === 'stopped' ? { endsAtStop: true } : {}),
+    ...(lesson.prologue ? { relieves: true } : {}),
+    ...(lesson.leaves ? { leavesFrom: lesson.leaves.from } : {}),
     opening: { ...lesson.opening },
+    ...(faults.length > 0 ? { faults } : {}),
   };
 }

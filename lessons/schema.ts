@@ -11,10 +11,11 @@ import {
   SETTINGS,
   SOIL_KINDS,
   WELL_PUMP_NAMES,
-  type EventName,
 } from '$sim';
 import { isWordKey, type WordKey } from './words/index';
 import { HAZARD_IDS } from './hazards';
+import { FaultSchema } from './faultSchema';
+import { NOTICED_EVENTS } from './noticed';
 import { ITEM_IDS } from './rubric/ids';
 
 const Id = v.pipe(
@@ -33,77 +34,8 @@ const Range = (min: number, max: number) =>
     v.check(([low, high]) => low <= high, 'the smaller number first'),
   );
 
-/** What a card may wait for; a record, so that the compiler misses none. */
-const NOTICED = {
-  primed: true,
-  primeLost: true,
-  primeFailed: true,
-  pumpGulps: true,
-  pumpWorn: true,
-  sealBurnt: true,
-  strainerBlocked: true,
-  pitLow: true,
-  pitFull: true,
-  waterOut: true,
-  powderOut: true,
-  petrolOut: true,
-  newHole: true,
-  duskNear: true,
-  nightfall: true,
-  morning: true,
-  flowStarted: true,
-  flowStopped: true,
-  rodDown: true,
-  rodAdded: true,
-  rodRemoved: true,
-  buried: true,
-  tight: true,
-  stuck: true,
-  freed: true,
-  stemOut: true,
-  balled: true,
-  unballed: true,
-  bitRefused: true,
-  driveHot: true,
-  driveCool: true,
-  stalled: true,
-  restarted: true,
-  clear: true,
-  soaked: true,
-  returnsLost: true,
-  returnsBack: true,
-  sampleCaught: true,
-  refused: true,
-  drillingStopped: true,
-  siteChosen: true,
-  wellPlanned: true,
-  stemPulled: true,
-  casingJoined: true,
-  casingHung: true,
-  casingFloats: true,
-  casingLanded: true,
-  casingSnapped: true,
-  packPoured: true,
-  sounded: true,
-  sealPlaced: true,
-  sealSet: true,
-  wellClear: true,
-  dipped: true,
-  testDone: true,
-  recovered: true,
-  disinfected: true,
-  headWorksDone: true,
-  handedOver: true,
-  taskDone: true,
-  ended: true,
-} as const satisfies Record<
-  Exclude<
-    EventName,
-    'layerChanged' | 'sloughing' | 'wallFails' | 'holeClosed' | 'packBridged' | 'wellClosed' | 'polymerBroken'
-  >,
-  true
->;
-const NOTICED_EVENTS = Object.keys(NOTICED) as (keyof typeof NOTICED)[];
+/** Crews that may have worked before. */
+const CREW_NAMES = ['careful', 'steady', 'green'] as const;
 
 export const VIEW_LEVELS = ['open', 'hole', 'blind'] as const;
 export const SENSE_IDS = ['returns', 'feel', 'funnel', 'stick', 'tray', 'stem', 'pump', 'pit', 'clock'] as const;
@@ -185,6 +117,23 @@ const Item = v.strictObject({
   bands: v.record(v.string(), v.pipe(v.number(), v.finite())),
 });
 
+/**
+ * Another crew has worked before, on the very ground of the seed: up to this event, to this depth, or to before it would do this act. Its acts
+ * stand in the log. `seal`: it was told to leave the seal to whoever comes after.
+ */
+const Prologue = v.strictObject({
+  crew: v.picklist(CREW_NAMES),
+  until: v.union([
+    v.strictObject({ event: v.picklist(NOTICED_EVENTS) }),
+    v.strictObject({ depth_m: Between(0.5, 60) }),
+    v.strictObject({ before: v.picklist(ACTION_NAMES) }),
+  ]),
+  seal: v.exactOptional(v.literal('left')),
+});
+
+/** From this event on the rest of the work may be left to a crew. */
+const Leaves = v.strictObject({ crew: v.picklist(['careful', 'steady']), from: v.picklist(NOTICED_EVENTS) });
+
 /** What the debrief asks before it shows anything, with answers to tap; several may fit. */
 const Question = v.strictObject({ ask: Word, answers: v.pipe(v.array(Word), v.minLength(2), v.maxLength(8)) });
 
@@ -210,16 +159,30 @@ export const LessonSchema = v.strictObject({
     v.strictObject({ start_h: Between(0, 12), light_h: Between(1, 16), from_h: v.optional(Between(0, 24)) }),
   ),
   kit: v.record(v.string(), v.pipe(v.number(), v.finite())),
+  /** Areas of the two chambers and the depth of both; left out: the usual pit. */
+  pit: v.exactOptional(
+    v.strictObject({ settling_m2: Between(0.1, 3), suction_m2: Between(0.1, 3), depth_m: Between(0.3, 1.5) }),
+  ),
   view: v.picklist(VIEW_LEVELS),
   senses: v.array(v.picklist(SENSE_IDS)),
   gauges: v.pipe(v.array(v.picklist(GAUGE_IDS)), v.maxLength(7)),
   hands: v.pipe(v.array(v.picklist(HAND_GROUPS)), v.minLength(1)),
   opening: Opening,
-  /** With it the job goes on from the hole to the finished well, and ends when that is handed over. */
+  /** With it the job goes on from the hole to the finished well, and ends when that is handed over (or as `end.at` says). */
   well: v.exactOptional(WellKit),
   /** With a well, rods and depth are the most there is room for: the crew decides how deep it goes. */
-  end: v.strictObject({ rods: Count(1, 60), depth_m: Between(0.5, 60), cap_s: Count(60, 345600) }),
-  faults: v.pipe(v.array(v.never()), v.maxLength(0)),
+  end: v.strictObject({
+    rods: Count(1, 60),
+    depth_m: Between(0.5, 60),
+    /** Counts from where the learner takes over. */
+    cap_s: Count(60, 345600),
+    /** Left out: handed over where there is a well kit, else when drilling is stopped. */
+    at: v.exactOptional(v.picklist(['stopped', 'handedOver'])),
+  }),
+  prologue: v.exactOptional(Prologue),
+  leaves: v.exactOptional(Leaves),
+  /** What goes wrong, and between which moments the seed lets it come. */
+  faults: v.pipe(v.array(FaultSchema), v.maxLength(12)),
   pass_points: Count(1, 100),
   rubric: v.pipe(
     v.array(Item),
@@ -231,7 +194,15 @@ export const LessonSchema = v.strictObject({
     v.check((items) => new Set(items.map((item) => item.item)).size === items.length, 'each item once'),
   ),
   hints: v.array(v.strictObject({ id: Id, ask: Word, levels: v.tuple([Word, Word, Word]) })),
-  cards: v.array(v.strictObject({ id: Id, cue: Cue, text: Word })),
+  cards: v.array(
+    v.strictObject({
+      id: Id,
+      cue: Cue,
+      text: Word,
+      /** The act that the sentence speaks of: its hand is marked until it is done. */
+      hand: v.exactOptional(v.picklist(ACTION_NAMES)),
+    }),
+  ),
   hazards: v.pipe(v.array(v.picklist(HAZARD_IDS)), v.minLength(1)),
   questions: v.pipe(v.array(Question), v.minLength(1), v.maxLength(5)),
 });

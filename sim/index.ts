@@ -16,12 +16,14 @@ export {
 export { malformedIn, type FieldProblem, type Malformed, type Payload } from './run/check';
 export type { LogEntry } from './run/log';
 export { act, canAct, type ActResult } from './run/act';
+export { FAULT, FAULT_NAMES, MEND_WORDS, type FaultName, type MendWord } from './materials/faults';
+export type { FaultFigures, FaultMoment, FaultState, ScheduledFault } from './run/faultState';
 export type { Opening, Scenario, Shower, Weather, WellKit, WorkingDay } from './run/scenario';
 export { groundAt, groundOf } from './run/ground';
-export type { OwnLayer, RunState, Sample, StemState, Task, Wait } from './run/state';
+export type { OwnLayer, Relief, RunState, Sample, StemState, Task, Wait } from './run/state';
 export { createRun, type Run } from './run/run';
 export { step } from './run/step';
-export { replayRun } from './run/replay';
+export { playLog, replayRun } from './run/replay';
 export { hashRun, restoreRun, snapshotOf, type Snapshot } from './run/snapshot';
 export { createTrail, cutTrail, layMark, runAt, trailOf, TRAIL_STEP_s, type Trail, type TrailMark } from './run/trail';
 export { ledgerOf, type Ledger } from './run/ledger';
@@ -41,27 +43,32 @@ export { HIDDEN_EVENTS } from './run/names';
 export {
   TRACE_COLUMNS,
   TRACE_STEP_s,
+  WELL_TRACE_COLUMNS,
+  WELL_TRACE_STEP_s,
   createRecord,
+  lengthOf,
+  recordUpTo,
+  type RecordLength,
   type RunEvent,
   type RunRecord,
   type Trace,
   type TraceColumn,
+  type WellTrace,
+  type WellTraceColumn,
 } from './run/record';
 export {
   sensesOf,
   type Amount,
   type DriveFeel,
   type GrainGlance,
-  type HeapLook,
-  type MouthLook,
-  type PitLook,
   type PullFeel,
   type PumpSound,
   type Senses,
   type StemSound,
   type TorqueFeel,
-  type TraySample,
 } from './run/senses';
+export type { HeapLook, HoseLook, MouthLook, PitLook, SkyLook } from './run/looks';
+export type { TraySample } from './run/traySenses';
 export type { JarLook, TestReading, WellWater } from './run/wellWater';
 export { LONGEST_d, type LiftVerdict, type Verdict, type YieldLimit } from './well/verdict';
 export type { TestRow, TestStop, WellTest } from './well/wellTest';
@@ -99,6 +106,7 @@ export {
 } from './materials/sizes';
 export { SOILS, SOIL_KINDS, type SoilKind } from './materials/soils';
 export { layerAt } from './ground/lookup';
+export { variedLayer } from './ground/vary';
 export { buildGround, ground, type GroundRecipe } from './ground/generate';
 export { SETTINGS, type SettingId } from './ground/settings';
 export { GROUND_VERSION } from './ground/ground';

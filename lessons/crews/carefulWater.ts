@@ -20,8 +20,6 @@ export interface Water {
   filling: boolean;
 }
 
-/** Rather more than half the working dose to begin with: it lifts small stones, and the pit still drops its sand. */
-const START_gL = 0.75;
 /** The working dose; for stones or lost returns more. */
 export const WORKING_gL = 1.3;
 export const THICK_gL = 2;
@@ -35,16 +33,15 @@ const BACK_frac = 0.88;
 /** A fight for the returns lasts no longer than powder needs to soak and work, s, and is fought so many times. */
 const FIGHT_s = 1800;
 const FIGHTS = 3;
-/** Water is carried in portions, L; a top-up is a bucket, or two when the fluid is out of sight. */
+/** Water is carried in portions, L. */
 const WATER_L = 60;
-const BUCKET_L = 10;
 
-export function createWater(): Water {
+export function createWater(strength_gL: number): Water {
   return {
     returns_frac: 1,
     flowing_s: 0,
     poured_L: 0,
-    strength_gL: START_gL,
+    strength_gL,
     lost_s: -1,
     fights: 0,
     lifted: false,
@@ -63,6 +60,8 @@ const low = ({ pit }: Senses): boolean => pit.look === 'low' || pit.look === 'em
 export function watchWater(water: Water, senses: Senses): void {
   const { pump, returns } = senses;
   water.flowing_s = pump.primed && pump.throttle_frac >= 1 ? water.flowing_s + 1 : 0;
+  // What a torn hose throws on the ground is not lost in the hole.
+  if (pump.hose !== 'whole') water.flowing_s = 0;
   if (water.flowing_s > FILLS_s) water.returns_frac += (returns.share_frac - water.returns_frac) / MEAN_s;
   if (water.returns_frac < THIRSTY_frac || low(senses)) thicken(water, WORKING_gL);
 }
@@ -80,13 +79,13 @@ export function pourWater(water: Water, patience: Patience, senses: Senses): Dee
   return does('addWater', { water_L: WATER_L });
 }
 
-/** While the flow stands and a hand is free, the hole is topped up whenever its fluid is not at the brim. */
-export function topUp(patience: Patience, senses: Senses): Deed | undefined {
+/** While the flow stands and a hand is free, the hole is topped up whenever its fluid is not at the brim: a bucket, or two when the fluid is out of sight. */
+export function topUp(patience: Patience, senses: Senses, bucket_L: number): Deed | undefined {
   const { mouth, pump, hands, pit } = senses;
   const stands = pump.throttle_frac === 0 || !pump.primed;
   if (!stands || mouth.look === 'brim' || pit.look === 'low' || pit.look === 'empty') return undefined;
   if (hands.free < 1 || busyWith(senses, 'topUp') || !mayTry(patience, senses, 'topUp')) return undefined;
-  return does('topUp', { fluid_L: mouth.look === 'gone' ? 2 * BUCKET_L : BUCKET_L });
+  return does('topUp', { fluid_L: mouth.look === 'gone' ? 2 * bucket_L : bucket_L });
 }
 
 /** Lost returns: nothing is drilled; the bit off the bottom, thicker fluid, water after it, until they are back. Undefined when there is no such trouble. */

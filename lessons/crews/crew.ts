@@ -15,10 +15,16 @@ export interface Crew {
   decide(senses: Senses): Deed | null;
 }
 
-/** What a crew is told before it starts: how deep the hole shall be (with a well: may be), and how long the day is. */
+/** What a crew is told before it starts: how deep the hole shall be (with a well: may be), and the job second at which its day is over. */
 export interface Job {
   readonly depth_m: number;
   readonly time_s: number;
+  /** Where the chances of a crew begin that acts by chance; the others never look at it. */
+  readonly chance?: number;
+  /** A log of the layers is wanted. */
+  readonly log?: boolean;
+  /** What the pit holds, L; left out: the usual pit. */
+  readonly pit_L?: number;
   /** A well is wanted, not only a hole. */
   readonly well?: WellJob;
 }

@@ -20,6 +20,8 @@ export interface GreenMemory {
   stopping: boolean;
   stuck_s: number;
   gulping_s: number;
+  /** How long something has been broken, s. */
+  broken_s: number;
   sampled: number;
   /** The well to be made; null where the job is a hole. */
   well: WellMemory | null;
@@ -31,6 +33,9 @@ const ROD_END_m = 0.05;
 const STUCK_GIVE_UP_s = 1200;
 const HOME_BEFORE_s = 1200;
 const LEAVE_BEFORE_s = 600;
+/** So long a dead engine is pulled at, and so long fluid sprays, s, before anybody mends. */
+const PULLS_s = 60;
+const SPRAYS_s = 240;
 /** So long must the pump gulp, s, before somebody looks at the strainer. */
 const GULPING_s = 90;
 
@@ -45,6 +50,7 @@ export function createGreen(job: Job = THREE_RODS): Crew & { readonly memory: Gr
     stopping: false,
     stuck_s: 0,
     gulping_s: 0,
+    broken_s: 0,
     sampled: 0,
     well: job.well ? createWellMemory('green', job.well) : null,
   };
@@ -66,12 +72,27 @@ function decide(memory: GreenMemory, senses: Senses): Deed | null {
   if (senses.time_s > memory.day_s - HOME_BEFORE_s || duskNear(senses)) return endHere(memory.patience, senses);
   const supply = outOfPetrol(memory.patience, senses) ?? pit(memory, senses);
   if (supply !== undefined) return supply;
+  const mended = mend(memory, senses);
+  if (mended !== undefined) return mended;
   if (!pump.primed) return prime(memory, senses);
   if (stuck) return pullHard(memory, senses);
   if (memory.stopping) return changeRod(memory, senses);
   if (pump.throttle_frac < 1)
     return mayTry(memory.patience, senses, 'setThrottle') ? does('setThrottle', { throttle_frac: 1 }) : null;
   return drill(memory, senses);
+}
+
+/** A dead engine is pulled at for a while, a torn hose runs on for minutes; only then somebody mends. Rain is let be. */
+function mend(memory: GreenMemory, senses: Senses): Deed | null | undefined {
+  const { pump, stem, hands } = senses;
+  const torn = pump.hose !== 'whole';
+  memory.broken_s = pump.dead || torn ? memory.broken_s + 1 : 0;
+  if (memory.broken_s <= (pump.dead ? PULLS_s : SPRAYS_s)) return undefined;
+  if (pump.throttle_frac > 0) return does('setThrottle', { throttle_frac: 0 });
+  if (stem.feed_frac > 0) return does('setFeed', { feed_frac: 0 });
+  if (busyWith(senses, 'mend')) return null;
+  if (hands.free < 1 || !mayTry(memory.patience, senses, 'mend')) return null;
+  return does('mend', { what: pump.dead ? 'engine' : 'hose' });
 }
 
 function prime(memory: GreenMemory, senses: Senses): Deed | null {

@@ -1,6 +1,7 @@
 // The ground as a crew writes it down: samples by their labels, a new layer halfway between two names; and what of it could hold a screen.
 
 import type { KindWord, Senses } from '$sim';
+import { does, type Deed } from './crew';
 import { nameOf } from './naming';
 
 export interface OwnLayer {
@@ -32,6 +33,14 @@ export function ownLayers({ tray, stem }: Senses): OwnLayer[] {
     last_m = sample.label_m;
   }
   return layers.filter(({ from_m, to_m }) => to_m > from_m);
+}
+
+/** The next layer into the book, where the job wants a log; undefined when it is written. */
+export function logDeed(memory: { readonly log: boolean; booked: number }, senses: Senses): Deed | undefined {
+  const layer = memory.log ? ownLayers(senses)[memory.booked] : undefined;
+  if (layer === undefined) return undefined;
+  memory.booked++;
+  return does('logLayer', { ...layer });
 }
 
 /** A stretch of coarse ground under water. */

@@ -5,6 +5,7 @@ import { does, goalOf_m, THREE_RODS, type Crew, type Deed, type Job } from './cr
 import { outOfPetrol } from './ending';
 import { groundNameOf, nameOf, unnamedSample } from './naming';
 import { busyWith, createPatience, mayTry, noticeRefusal, remember, type Patience } from './patience';
+import { createMending, mendingDeed, type Mending } from './mending';
 import { createProgress, hopeless, keepProgress, type Progress } from './progress';
 import { createSite, duskNear, siteDeed, type Site } from './site';
 import { steadyStop } from './steadyStop';
@@ -19,7 +20,10 @@ export interface SteadyMemory {
   patience: Patience;
   progress: Progress;
   trouble: Trouble;
+  mending: Mending;
   site: Site;
+  /** The dose for the pit, g; and whether it is in. */
+  dose_g: number;
   powderIn: boolean;
   /** Water added since the last powder, L. */
   poured_L: number;
@@ -31,6 +35,9 @@ export interface SteadyMemory {
   stop_s: number;
   /** The flow has run its minutes: it may stop. */
   stopping: boolean;
+  /** The job wants a log of the layers; how many of them are written. */
+  log: boolean;
+  booked: number;
   /** The well to be made; null where the job is a hole. */
   well: WellMemory | null;
 }
@@ -41,8 +48,9 @@ const ROD_END_m = 0.05;
 const SAMPLE_LEFT_m = 0.5;
 /** The middle of the rope. */
 const FEED_frac = 0.5;
-/** Rather more than less for the pit, g, and how long it soaks before the bit goes down, s. Common practice, no source. */
+/** Rather more than less for the usual pit of so many litres, g, and how long it soaks before the bit goes down, s. Common practice, no source. */
 const DOSE_g = 1700;
+const USUAL_PIT_L = 940;
 const SOAK_s = 1800;
 /** After so much water, L, a handful of powder, g; rather less than it wants. A bucket, L. */
 const HANDFUL_EVERY_L = 150;
@@ -59,13 +67,17 @@ export function createSteady(job: Job = THREE_RODS): Crew & { readonly memory: S
     patience: createPatience(),
     progress: createProgress(),
     trouble: createTrouble(),
+    mending: createMending(),
     site: createSite(),
+    dose_g: Math.round((DOSE_g * (job.pit_L ?? USUAL_PIT_L)) / USUAL_PIT_L),
     powderIn: false,
     poured_L: 0,
     soaked_s: 0,
     sampledRod: 0,
     stop_s: -1,
     stopping: false,
+    log: job.log === true,
+    booked: 0,
     well: job.well ? createWellMemory('steady', job.well) : null,
   };
   return { name: 'steady', memory, decide: (senses) => remember(memory.patience, senses, decide(memory, senses)) };
@@ -90,13 +102,18 @@ function decide(memory: SteadyMemory, senses: Senses): Deed | null {
   }
   const unnamed = unnamedSample(senses);
   if (unnamed !== null)
-    return does('nameSample', { sample: unnamed.sample, main: memory.well ? groundNameOf(unnamed) : nameOf(unnamed) });
+    return does('nameSample', {
+      sample: unnamed.sample,
+      main: memory.well || memory.log ? groundNameOf(unnamed) : nameOf(unnamed),
+    });
   const petrol = outOfPetrol(memory.patience, senses);
   if (petrol !== undefined) return petrol;
   if (senses.stem.pull === 'stuck') {
     memory.stopping = false;
     memory.stop_s = -1;
   }
+  const mended = mendingDeed(memory.mending, memory.patience, senses, false);
+  if (mended !== undefined) return mended;
   const trouble = troubleDeed(memory.trouble, memory.patience, senses);
   if (trouble !== undefined) return trouble;
   const late = senses.time_s > memory.day_s - HOME_BEFORE_s || duskNear(senses);
@@ -115,9 +132,11 @@ function supplies(memory: SteadyMemory, senses: Senses): Deed | null {
   if (senses.hands.free < 1) return null;
   if (!memory.powderIn && mayTry(patience, senses, 'addAdditive')) {
     memory.powderIn = true;
-    memory.soaked_s = senses.time_s + SOAK_s;
-    const mass_g = Math.min(DOSE_g, Math.floor(stock.powder_kg * 1000));
-    if (mass_g >= 10) return does('addAdditive', { additive: 'polymer', mass_g, manner: 'sprinkled' });
+    const mass_g = Math.min(memory.dose_g, Math.floor(stock.powder_kg * 1000));
+    if (mass_g >= 10) {
+      memory.soaked_s = senses.time_s + SOAK_s;
+      return does('addAdditive', { additive: 'polymer', mass_g, manner: 'sprinkled' });
+    }
   }
   if (
     memory.poured_L >= HANDFUL_EVERY_L &&

@@ -2,6 +2,7 @@
 
 import type { Senses } from '$sim';
 import { does, type Deed } from './crew';
+import { logDeed } from './ownLayers';
 import { changeRod } from './rodChange';
 import type { SteadyMemory } from './steady';
 import { readyDeed } from './wellWork';
@@ -17,7 +18,11 @@ export function steadyStop(memory: SteadyMemory, senses: Senses, done: boolean):
     const waited_s = senses.time_s - memory.stop_s;
     if (waited_s < FLOW_s + FLOW_sm * stem.bottom_m || hands.tasks.length > 0) return null;
     // The casing is glued while the flow still keeps the hole.
-    const ready = done && memory.well !== null ? readyDeed(memory.well, memory.patience, senses) : undefined;
+    const ready = !done
+      ? undefined
+      : memory.well !== null
+        ? readyDeed(memory.well, memory.patience, senses)
+        : logDeed(memory, senses);
     if (ready !== undefined) return ready;
     memory.stopping = true;
     return null;

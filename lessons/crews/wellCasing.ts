@@ -1,6 +1,7 @@
 // How a crew brings the casing down: glue, pull, run, work what hangs.
 
 import type { Senses } from '$sim';
+import { topUp } from './carefulWater';
 import { does, type Deed } from './crew';
 import { busyWith, mayTry, type Patience } from './patience';
 import type { WellMemory } from './wellMemory';
@@ -10,6 +11,8 @@ import { STYLES } from './wellStyle';
 const TRIES = 5;
 /** The casing is let down at most so often before it counts as hung. */
 const RUNS = 12;
+/** What is poured down the open hole at a time, L. */
+const BUCKET_L = 20;
 /** Goes at a stuck stem before the hole is given up. */
 const WORK_STEM = 20;
 
@@ -25,6 +28,12 @@ export function joinDeed(patience: Patience, senses: Senses): Deed | null | unde
   if (casing.joined >= casing.pieces) return undefined;
   if (busyWith(senses, 'joinCasing') || senses.hands.free < 1 || !mayTry(patience, senses, 'joinCasing')) return null;
   return does('joinCasing');
+}
+
+/** While one glues, the other keeps the hole full. */
+export function tendDeed(memory: WellMemory, patience: Patience, senses: Senses): Deed | undefined {
+  if (!STYLES[memory.style].tendsHole || !busyWith(senses, 'joinCasing') || busyWith(senses, 'topUp')) return undefined;
+  return topUp(patience, senses, BUCKET_L);
 }
 
 /** A stem that the hole holds is worked with the flow on; what does not come is given up with the hole. */

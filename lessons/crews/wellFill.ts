@@ -3,6 +3,7 @@
 import type { Senses, WellPlan } from '$sim';
 import { does, type Deed } from './crew';
 import { mayTry, type Patience } from './patience';
+import { tryAgain } from './wellCasing';
 import type { WellMemory } from './wellMemory';
 import { STYLES, type WellStyle } from './wellStyle';
 
@@ -15,6 +16,8 @@ const MOST_L = 60;
 /** Poured at a time by a crew that sounds: so much of what is reckoned to be missing. */
 const SHARE_frac = 0.8;
 const GREEN_BUCKET_L = 40;
+/** A seal ends this far over the pack, m. */
+const OVER_PACK_m = 0.3;
 
 interface Filling {
   readonly top_m: number;
@@ -63,11 +66,24 @@ export function fillDeed(memory: WellMemory, patience: Patience, senses: Senses)
   return memory.filling === 'seal' && STYLES[memory.style].washesFirst ? undefined : sealDeed(memory, patience, senses);
 }
 
+/** Where the plan leaves the seal open, a crew that seals plans one before it fills in under it. */
+function ownSealDeed(memory: WellMemory, plan: WellPlan, senses: Senses): Deed | undefined {
+  const open = plan.seal === 'none' && memory.filling === 'backfill' && memory.pours === 0;
+  if (!open || memory.job.seal === 'left' || !tryAgain(memory, 'planSeal')) return undefined;
+  const { seal, sealFrom_m, sealTo_m } = STYLES[memory.style].plan(senses, memory.lowest_m);
+  const end_m = Math.min(sealTo_m, plan.packTop_m - OVER_PACK_m);
+  return seal === 'none' || end_m <= sealFrom_m
+    ? undefined
+    : does('planWell', { ...plan, seal, sealFrom_m, sealTo_m: end_m });
+}
+
 /** One pour or one sounding; undefined when the ring is full or the crew leaves it. */
 export function sealDeed(memory: WellMemory, patience: Patience, senses: Senses): Deed | null | undefined {
   if (memory.filling === 'done') return undefined;
   const style = STYLES[memory.style];
   const { plan, sounded, casing } = senses.well!;
+  const own = plan === null ? undefined : ownSealDeed(memory, plan, senses);
+  if (own !== undefined) return own;
   const filling = plan === null ? null : fillingOf(memory, style, plan);
   if (plan === null || filling === null) return next(memory);
   if (style.soundings === 0) {
@@ -76,7 +92,9 @@ export function sealDeed(memory: WellMemory, patience: Patience, senses: Senses)
     memory.pours++;
     return filling.deed(Math.max(LEAST_L, Math.min(GREEN_BUCKET_L, Math.round(reckoned_L))));
   }
-  if (!memory.sounded) {
+  // Round a casing that has just come down the pack goes in at once.
+  const fresh = memory.filling === 'pack' && senses.well!.poured.length === 0;
+  if (!memory.sounded && !fresh) {
     if (!mayTry(patience, senses, 'sound')) return null;
     memory.sounded = true;
     return does('sound');

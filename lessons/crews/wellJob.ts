@@ -5,6 +5,10 @@ import type { Contamination, Site } from '$sim';
 export interface WellJob {
   readonly site: Site;
   readonly contamination: readonly Contamination[];
+  /** The job ends with the hole: nothing is planned or glued. */
+  readonly holeOnly?: true;
+  /** The seal is left to whoever comes after. */
+  readonly seal?: 'left';
 }
 
 /** The deepest that water fell in any neighbour's well, m. */

@@ -60,6 +60,41 @@ export function carefulPlan(senses: Senses, lowest_m: number): WellPlan {
   };
 }
 
+/** Sleeves, with the middle grain from which each holds the sand, mm. */
+const SLEEVES = [
+  { cloth: 'coarse', from_mm: 0.6 },
+  { cloth: 'medium', from_mm: 0.3 },
+  { cloth: 'fine', from_mm: 0 },
+] as const;
+
+/** Other: a cloth sleeve for the finest grain seen, any clean gravel round it, bentonite from the ground down. */
+export function otherPlan(senses: Senses, lowest_m: number): WellPlan {
+  const { bottom_m } = senses.stem;
+  const [stretch] = coarseBelow(ownLayers(senses), lowest_m + UNDER_WATER_m);
+  const { from_m, to_m } = screenIn(stretch, bottom_m, 3);
+  const grain_mm = finestGrain_mm(senses, from_m, to_m);
+  const { cloth } = SLEEVES.find(({ from_mm }) => grain_mm >= from_mm) ?? SLEEVES[SLEEVES.length - 1]!;
+  const packTop_m = Math.max(1, from_m - 0.8);
+  return {
+    casing: 'pvc63',
+    screenFrom_m: toCentimetre(from_m),
+    screenTo_m: toCentimetre(to_m),
+    sump_m: SUMP_m,
+    slotWidth_mm: 1,
+    ...SLOTS,
+    slotSpacing_mm: 15,
+    cloth,
+    cap: true,
+    centralisers: Math.ceil(to_m / 3) + 1,
+    pack: 'pack1',
+    packTop_m: toCentimetre(packTop_m),
+    seal: 'bentoniteGranules',
+    sealFrom_m: 0,
+    sealTo_m: toCentimetre(Math.min(5, packTop_m - 0.5)),
+    stickUp_m: 0.4,
+  };
+}
+
 /** Steady: two metres of screen low in the coarse sand, the usual pack and slot, three metres of bentonite. */
 export function steadyPlan(senses: Senses, lowest_m: number): WellPlan {
   const { bottom_m } = senses.stem;

@@ -1,10 +1,10 @@
-// The three ways of making a well: what each crew takes care of, as plain figures.
+// The ways of making a well: what each crew takes care of, as plain figures.
 
 import type { Senses, WellPlan } from '$sim';
 import type { Deed } from './crew';
-import { carefulPlan, greenPlan, steadyPlan } from './wellPlan';
+import { carefulPlan, greenPlan, otherPlan, steadyPlan } from './wellPlan';
 
-export type StyleName = 'careful' | 'steady' | 'green';
+export type StyleName = 'careful' | 'other' | 'steady' | 'green';
 
 export interface WellStyle {
   readonly plan: (senses: Senses, lowest_m: number) => WellPlan;
@@ -13,6 +13,8 @@ export interface WellStyle {
   readonly keepsBook: boolean;
   /** Glues the casing before the rods come out. */
   readonly joinsFirst: boolean;
+  /** Keeps the open hole full with a bucket while it glues. */
+  readonly tendsHole: boolean;
   readonly pull: { readonly speed_ms: number; readonly topUp: boolean };
   readonly run: { readonly fill: boolean; readonly speed_ms: number };
   /** A hung casing is worked so often, so long each time, s. */
@@ -24,8 +26,9 @@ export interface WellStyle {
   /** Fills the ring between pack and seal; by and by, not by the barrow. */
   readonly backfills: boolean;
   readonly trickles: boolean;
-  /** Washes the well before it is sealed. */
+  /** Washes the well before it is sealed; or seals first and lets that set before it washes. */
   readonly washesFirst: boolean;
+  readonly setsFirst: boolean;
   readonly breaks: { readonly dose_mgL: number; readonly contact_s: number } | null;
   /** Rounds of washing, one after the other and over again, until jar and sand are clean; at most so many rounds. */
   readonly washes: readonly Deed['payload'][];
@@ -59,15 +62,17 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     choosesSpot: true,
     keepsBook: true,
     joinsFirst: true,
+    tendsHole: false,
     pull: { speed_ms: 0.1, topUp: true },
     run: { fill: true, speed_ms: 0.1 },
-    works: 6,
-    work_s: 120,
+    works: 10,
+    work_s: 60,
     pour_Lmin: 2,
     soundings: 8,
     backfills: true,
     trickles: true,
-    washesFirst: true,
+    washesFirst: false,
+    setsFirst: true,
     breaks: { dose_mgL: 1000, contact_s: 6 * HOUR_s },
     washes: [
       { method: 'surge', time_s: HOUR_s, strokes_min: 30 },
@@ -81,11 +86,42 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     headWorks: { apron_m: 1.5, drain_m: 4, cap: true },
     record: ALL_FIELDS,
   },
+  other: {
+    plan: otherPlan,
+    choosesSpot: true,
+    keepsBook: true,
+    joinsFirst: false,
+    tendsHole: true,
+    pull: { speed_ms: 0.08, topUp: true },
+    run: { fill: true, speed_ms: 0.15 },
+    works: 6,
+    work_s: 120,
+    pour_Lmin: 1.5,
+    soundings: 8,
+    backfills: true,
+    trickles: true,
+    washesFirst: false,
+    setsFirst: true,
+    breaks: { dose_mgL: 800, contact_s: 4 * HOUR_s },
+    washes: [
+      { method: 'bail', time_s: HOUR_s / 2 },
+      { method: 'backWash', time_s: 2 * HOUR_s },
+      { method: 'surge', time_s: 4 * HOUR_s, strokes_min: 30 },
+      { method: 'surge', time_s: 4 * HOUR_s, strokes_min: 30 },
+      { method: 'surge', time_s: 4 * HOUR_s, strokes_min: 30 },
+    ],
+    rounds: 10,
+    test: { step_s: HOUR_s, recovery_s: HOUR_s },
+    disinfect: { dose_mgL: 200, contact_s: 6 * HOUR_s },
+    headWorks: { apron_m: 2, drain_m: 3, cap: true },
+    record: ALL_FIELDS,
+  },
   steady: {
     plan: steadyPlan,
     choosesSpot: true,
     keepsBook: true,
     joinsFirst: true,
+    tendsHole: false,
     pull: { speed_ms: 0.2, topUp: false },
     run: { fill: true, speed_ms: 0.2 },
     works: 3,
@@ -95,6 +131,7 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     backfills: true,
     trickles: false,
     washesFirst: false,
+    setsFirst: false,
     breaks: { dose_mgL: 500, contact_s: HOUR_s },
     washes: [
       { method: 'surge', time_s: HOUR_s / 2, strokes_min: 20 },
@@ -111,6 +148,7 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     choosesSpot: false,
     keepsBook: false,
     joinsFirst: false,
+    tendsHole: false,
     pull: { speed_ms: 0.5, topUp: false },
     run: { fill: true, speed_ms: 0.5 },
     works: 2,
@@ -120,6 +158,7 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     backfills: true,
     trickles: false,
     washesFirst: false,
+    setsFirst: false,
     breaks: null,
     washes: [{ method: 'overPump', time_s: 600, rate_Lmin: 15 }],
     rounds: 1,

@@ -5,7 +5,7 @@ import { does, type Deed } from './crew';
 import { coarseBelow, ownLayers } from './ownLayers';
 import { mayTry, type Patience } from './patience';
 import { bestSpot } from './wellJob';
-import { casingDeed, joinDeed } from './wellCasing';
+import { casingDeed, joinDeed, tendDeed } from './wellCasing';
 import { fillDeed, sealDeed } from './wellFill';
 import { finishDeed, setDeed, washDeed } from './wellFinish';
 import type { WellMemory } from './wellMemory';
@@ -38,23 +38,31 @@ export function deepEnough(memory: WellMemory, senses: Senses): boolean {
   return length_m >= WANTED_m || (length_m >= ENOUGH_m && senses.stem.bottom_m - longest.to_m > GONE_m);
 }
 
-/** The book, a layer at a time, then the plan. Undefined when both stand. */
+/** The book, a layer at a time. Undefined when it is written. */
+function bookDeed(memory: WellMemory, senses: Senses): Deed | undefined {
+  const layers = STYLES[memory.style].keepsBook ? ownLayers(senses) : [];
+  if (memory.booked >= layers.length) return undefined;
+  memory.booked = Math.max(0, memory.booked);
+  const layer = layers[memory.booked++];
+  return layer ? does('logLayer', { ...layer }) : undefined;
+}
+
+/** The book, then the plan. Undefined when both stand. */
 export function planDeed(memory: WellMemory, patience: Patience, senses: Senses): Deed | null | undefined {
   const style = STYLES[memory.style];
-  const layers = style.keepsBook ? ownLayers(senses) : [];
-  if (memory.booked < layers.length) {
-    memory.booked = Math.max(0, memory.booked);
-    const layer = layers[memory.booked++];
-    if (layer) return does('logLayer', { ...layer });
-  }
+  const booked = bookDeed(memory, senses);
+  if (booked !== undefined) return booked;
   if (senses.well!.plan !== null) return undefined;
   if (!mayTry(patience, senses, 'planWell')) return null;
-  return does('planWell', { ...style.plan(senses, memory.lowest_m) });
+  const plan = style.plan(senses, memory.lowest_m);
+  const left = memory.job.seal === 'left' ? { seal: 'none', sealFrom_m: 0, sealTo_m: 0 } : {};
+  return does('planWell', { ...plan, ...left });
 }
 
 /** Book, plan and joints while the stem still keeps the hole; undefined when all is ready for the rods to come out, or the crew does not care. */
 export function readyDeed(memory: WellMemory, patience: Patience, senses: Senses): Deed | null | undefined {
   if (!STYLES[memory.style].joinsFirst) return undefined;
+  if (memory.job.holeOnly) return bookDeed(memory, senses);
   const planned = planDeed(memory, patience, senses);
   return planned !== undefined ? planned : joinDeed(patience, senses);
 }
@@ -63,9 +71,14 @@ export function readyDeed(memory: WellMemory, patience: Patience, senses: Senses
 export function wellDeed(memory: WellMemory, patience: Patience, senses: Senses): Deed | null {
   if (senses.felt.includes('stemPulled') || senses.felt.includes('stemOut')) memory.pulled = true;
   if (senses.waiting !== null) return null;
+  const tending = tendDeed(memory, patience, senses);
+  if (tending !== undefined) return tending;
   // Nothing is begun before the last act is done; the clock runs on to its end.
   if (senses.hands.tasks.length > 0) return does('waitFor', { until: 'taskDone', cap_s: 86400 });
-  for (const step of [planDeed, casingDeed, fillDeed, washDeed, sealDeed, setDeed]) {
+  const order = STYLES[memory.style].setsFirst
+    ? [planDeed, casingDeed, fillDeed, setDeed, washDeed]
+    : [planDeed, casingDeed, fillDeed, washDeed, sealDeed, setDeed];
+  for (const step of order) {
     const deed = step(memory, patience, senses);
     if (deed !== undefined) return deed;
   }

@@ -47,16 +47,19 @@ export function fluidReady(view: RunView, bands: Bands): Judged {
   };
 }
 
-/** The most powder ever soaked in the fluid that the pump drew. Bands: full_gL, none_gL. Without powder it follows fluidReady: nothing was shown. */
+/**
+ * The most powder ever soaked in the fluid that the pump drew; fluid that was no thicker than at the take-over is not blamed.
+ * Bands: full_gL, none_gL. Without powder it follows fluidReady: nothing was shown.
+ */
 export function notTooThick(view: RunView, bands: Bands): Judged {
-  const portions = portionsOf(view);
-  if (portions.length === 0)
+  if (portionsOf(view).length === 0 && view.powderBefore_kg === 0)
     return { share_frac: 0, reason: { key: 'reason.notTooThick.none', data: {} }, evidence: [] };
   const { soaked_gL, time_s } = view.trace.columns;
   let most = 0;
   for (let row = 1; row < view.trace.length; row++) if (soaked_gL[row]! > soaked_gL[most]!) most = row;
   const most_gL = view.trace.length > 0 ? soaked_gL[most]! : 0;
-  const share_frac = shareBetween(most_gL, bandOf(bands, 'full_gL'), bandOf(bands, 'none_gL'));
+  const found = view.powderBefore_kg > 0 && most === 0;
+  const share_frac = found ? 1 : shareBetween(most_gL, bandOf(bands, 'full_gL'), bandOf(bands, 'none_gL'));
   return {
     share_frac,
     reason:
@@ -67,9 +70,11 @@ export function notTooThick(view: RunView, bands: Bands): Judged {
   };
 }
 
-/** Share of the powder that was sprinkled; what is dumped in one go makes lumps that never soak. No bands. */
+/** Share of the powder that was sprinkled; what is dumped in one go makes lumps that never soak. Full where the crew before had mixed enough. No bands. */
 export function noFishEyes(view: RunView): Judged {
   const portions = portionsOf(view);
+  if (portions.length === 0 && view.powderBefore_kg > 0)
+    return { share_frac: 1, reason: { key: 'reason.noFishEyes.before', data: {} }, evidence: [] };
   if (portions.length === 0)
     return { share_frac: 0, reason: { key: 'reason.noFishEyes.none', data: {} }, evidence: [] };
   let all_g = 0;

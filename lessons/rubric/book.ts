@@ -2,6 +2,7 @@
 
 import { acceptedActs } from './episodes';
 import { fittingNames } from './grains';
+import { bookedLayers } from './layers';
 import { bandOf, type Bands, type Judged, type RunView } from './item';
 
 /** Rod length by which samples are expected, m. */
@@ -9,7 +10,7 @@ const ROD_m = 1.5;
 
 /** Share of the samples that lie in a layer of the book with a name that fits their own grains. The true ground is not looked at. No bands. */
 export function ownLogTrue(view: RunView): Judged {
-  const layers = view.well?.ownLog ?? [];
+  const layers = view.well?.ownLog ?? bookedLayers(view);
   if (layers.length === 0 || view.tray.length === 0)
     return { share_frac: 0, reason: { key: 'reason.ownLogTrue.none', data: {} }, evidence: [] };
   let right = 0;

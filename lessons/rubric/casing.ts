@@ -10,11 +10,18 @@ function casedAt(view: RunView): number | null {
   return ends.length > 0 ? ends[0]!.tick : null;
 }
 
+/** When the last rod was out; where another crew had pulled, the learner answers from the take-over on. */
+function pulledAt(view: RunView): { readonly tick: number } | null {
+  return eventsNamed(view, 'stemPulled').at(-1) ?? (view.start_tick > 0 ? { tick: view.start_tick } : null);
+}
+
 /** Lowest stand of the fluid from the end of drilling until the casing was in. Bands: full_m, none_m (below the ground). */
 export function levelKept(view: RunView, bands: Bands): Judged {
-  const stopped = eventsNamed(view, 'drillingStopped').at(-1);
+  // Where another crew had stopped the drilling, the learner answers for the level from the take-over on.
+  const stopped =
+    eventsNamed(view, 'drillingStopped').at(-1) ?? (view.start_tick > 0 ? { tick: view.start_tick } : null);
   const cased = casedAt(view);
-  if (!stopped || cased === null || !eventsNamed(view, 'stemPulled').length)
+  if (!stopped || cased === null || !pulledAt(view))
     return { share_frac: 0, reason: { key: 'reason.levelKept.none', data: {} }, evidence: [] };
   const { time_s, holeLevel_m } = view.trace.columns;
   let lowest_m = 0;
@@ -37,7 +44,7 @@ export function levelKept(view: RunView, bands: Bands): Judged {
 
 /** How long the hole stood open after the last rod (common practice, no source: casing goes in at once). Bands: full_s, none_s. */
 export function casingSoon(view: RunView, bands: Bands): Judged {
-  const pulled = eventsNamed(view, 'stemPulled').at(-1);
+  const pulled = pulledAt(view);
   const cased = casedAt(view);
   if (!pulled || cased === null)
     return { share_frac: 0, reason: { key: 'reason.casingSoon.none', data: {} }, evidence: [] };

@@ -1,18 +1,20 @@
 // Items of the category economy: hours, powder and water. An unfinished hole earns only in the measure of its depth, an unfinished well nothing.
 
-import { bandOf, shareBetween, shown, type Bands, type Judged, type RunView } from './item';
+import { bandOf, ownDepthShare, shareBetween, shown, type Bands, type Judged, type RunView } from './item';
 
-function doneShare(view: RunView): number {
+/** How much of the job was done, 0 to 1. */
+export function doneShare(view: RunView): number {
   if (view.well !== null) return view.well.handedOver ? 1 : 0;
-  return Math.min(1, Math.max(0, view.depth_m / view.goal_m));
+  return ownDepthShare(view);
 }
 
 /** Bands: full_s, none_s (job seconds). */
 export function jobTime(view: RunView, bands: Bands): Judged {
   const full_s = bandOf(bands, 'full_s');
-  const byTime = shareBetween(view.ticks, full_s, bandOf(bands, 'none_s'));
+  const took_s = view.ticks - view.start_tick;
+  const byTime = shareBetween(took_s, full_s, bandOf(bands, 'none_s'));
   const done = doneShare(view);
-  const time_min = shown(view.ticks / 60, 0);
+  const time_min = shown(took_s / 60, 0);
   return {
     share_frac: byTime * done,
     reason:
@@ -21,7 +23,7 @@ export function jobTime(view: RunView, bands: Bands): Judged {
         : byTime === 1
           ? { key: 'reason.jobTime.full', data: { time_min } }
           : { key: 'reason.jobTime.lost', data: { time_min, goal_min: shown(full_s / 60, 0) } },
-    evidence: [{ tick: view.ticks, value: view.ticks, unit: 's' }],
+    evidence: [{ tick: view.ticks, value: took_s, unit: 's' }],
   };
 }
 

@@ -32,6 +32,9 @@ export function eventsNamed(view: Pick<RunView, 'events'>, name: RunEvent['name'
   return view.events.filter((event) => event.name === name);
 }
 
+/** When the rest was left to a crew; Infinity: never. What is read, tried or poured after that is that crew's. */
+export const leftAt = (view: Pick<RunView, 'events'>): number => eventsNamed(view, 'leftToCrew')[0]?.tick ?? Infinity;
+
 /** Highest bed between two moments, m. */
 function highestBed_m(view: RunView, from_s: number, to_s: number): number {
   const { time_s, bed_m } = view.trace.columns;

@@ -1,9 +1,12 @@
 // Items of the category hole: cleared before each stop, never buried, a fair feed, the depth.
 
 import { eventsNamed, figure, SHORT_HOLE_m, stopsOf } from './episodes';
-import { bandOf, shareBetween, shown, type Bands, type Judged, type RunView } from './item';
+import { bandOf, ownDepthShare, shareBetween, shown, type Bands, type Judged, type RunView } from './item';
 
-/** What each stop left to fall, mean over the stops. Bands: full_m, none_m (bed in metres). */
+/** Share of a hole's job that was done: what was done well on the first metre says little of the rest. A well's crew decides its depth itself. */
+const drilledShare = (view: RunView): number => (view.well !== null ? 1 : ownDepthShare(view));
+
+/** What each stop left to fall, mean over the stops; of a hole not finished only in the measure of its depth. Bands: full_m, none_m (bed in metres). */
 export function clearedStops(view: RunView, bands: Bands): Judged {
   const stops = stopsOf(view);
   if (stops.length === 0) return { share_frac: 0, reason: { key: 'reason.clearedStops.none', data: {} }, evidence: [] };
@@ -15,13 +18,17 @@ export function clearedStops(view: RunView, bands: Bands): Judged {
     sum += shareBetween(stop.left_m, full_m, none_m);
     if (stop.left_m > worst.left_m) worst = stop;
   }
-  const share_frac = sum / stops.length;
+  const cleared = sum / stops.length;
+  const done = drilledShare(view);
+  const share_frac = cleared * done;
   return {
     share_frac,
     reason:
-      share_frac === 1
-        ? { key: 'reason.clearedStops.full', data: { stops: stops.length } }
-        : { key: 'reason.clearedStops.lost', data: { left_cm: shown(worst.left_m * 100, 0) } },
+      cleared === 1 && done < 1
+        ? { key: 'reason.clearedStops.short', data: { depth_m: shown(view.depth_m, 1), goal_m: view.goal_m } }
+        : share_frac === 1
+          ? { key: 'reason.clearedStops.full', data: { stops: stops.length } }
+          : { key: 'reason.clearedStops.lost', data: { left_cm: shown(worst.left_m * 100, 0) } },
     evidence: stops.map((stop) => ({
       tick: stop.tick,
       depth_m: stop.depth_m,
@@ -54,7 +61,7 @@ export function notBuried(view: RunView, bands: Bands): Judged {
 /** Points lost by each time the stem jammed. ASSUMED: three jams spoil the item. */
 const JAM_COST_frac = 0.34;
 
-/** Share of the drilling time with an overloaded stream, and jams. Bands: loading_frac (from there it is overloaded), full_frac, none_frac. */
+/** Share of the drilling time with an overloaded stream, and jams; of a hole not finished only in the measure of its depth. Bands: loading_frac (from there it is overloaded), full_frac, none_frac. */
 export function fairFeed(view: RunView, bands: Bands): Judged {
   const { sinking_ms, loading_frac, depth_m } = view.trace.columns;
   const limit_frac = bandOf(bands, 'loading_frac');
@@ -76,7 +83,9 @@ export function fairFeed(view: RunView, bands: Bands): Judged {
   const loadedShare = loaded / drilling;
   const byLoad = shareBetween(loadedShare, bandOf(bands, 'full_frac'), bandOf(bands, 'none_frac'));
   const byJams = Math.max(0, 1 - JAM_COST_frac * jams.length);
-  const share_frac = Math.min(byLoad, byJams);
+  const fair = Math.min(byLoad, byJams);
+  const done = drilledShare(view);
+  const share_frac = fair * done;
   const worst = {
     tick: view.trace.columns.time_s[worstRow]!,
     depth_m: depth_m[worstRow]!,
@@ -86,11 +95,13 @@ export function fairFeed(view: RunView, bands: Bands): Judged {
   return {
     share_frac,
     reason:
-      share_frac === 1
-        ? { key: 'reason.fairFeed.full', data: {} }
-        : byJams < byLoad
-          ? { key: 'reason.fairFeed.jammed', data: { times: jams.length } }
-          : { key: 'reason.fairFeed.loaded', data: { share_pct: shown(loadedShare * 100, 0) } },
+      fair === 1 && done < 1
+        ? { key: 'reason.fairFeed.short', data: { depth_m: shown(view.depth_m, 1), goal_m: view.goal_m } }
+        : share_frac === 1
+          ? { key: 'reason.fairFeed.full', data: {} }
+          : byJams < byLoad
+            ? { key: 'reason.fairFeed.jammed', data: { times: jams.length } }
+            : { key: 'reason.fairFeed.loaded', data: { share_pct: shown(loadedShare * 100, 0) } },
     evidence: [worst, ...jams.map((event) => ({ tick: event.tick }))],
   };
 }

@@ -16,13 +16,19 @@ export interface WellView {
   readonly verdict: Verdict | null;
 }
 
+/** Log, events and trace are the learner's own part: what a crew did before it was relieved is neither credited nor blamed. */
 export interface RunView {
   readonly ticks: number;
+  /** Second at which the learner began, how deep the hole was then, m, and the powder put in before, kg; 0 where no crew worked before. */
+  readonly start_tick: number;
+  readonly startDepth_m: number;
+  readonly powderBefore_kg: number;
   readonly log: readonly LogEntry[];
   readonly events: readonly RunEvent[];
   readonly trace: Trace;
-  /** The samples as the learner sees them, with the learner's own names. */
+  /** All samples as the learner sees them, those of a crew before too (`time_s` tells), with their names. */
   readonly tray: Senses['tray'];
+  /** Used since the learner began. */
   readonly powderUsed_kg: number;
   readonly waterUsed_L: number;
   /** Deepest reach of the bit, m. */
@@ -66,6 +72,10 @@ export function shareBetween(value: number, full: number, none: number): number 
   if (full === none) return value === full ? 1 : 0;
   return Math.min(1, Math.max(0, (value - none) / (full - none)));
 }
+
+/** How much of the way down the learner has drilled: from the take-over, or from the ground, to the goal. */
+export const ownDepthShare = ({ depth_m, startDepth_m, goal_m }: RunView): number =>
+  goal_m <= startDepth_m ? 1 : Math.min(1, Math.max(0, (depth_m - startDepth_m) / (goal_m - startDepth_m)));
 
 /** Rounds to so many decimals, for a figure that is to be shown. */
 export function shown(value: number, decimals: number): number {

@@ -7,17 +7,27 @@ import { bandOf, shown, type Bands, type Judged, type RunView } from './item';
 /** Labels are read off rod marks: a sample labelled this little beyond a rod's end still counts for that rod, m. */
 const MARK_m = 0.1;
 
+/** Rods that were down already when the learner took over. */
+const rodsBefore = (view: RunView, rod_m: number): number => Math.floor(view.startDepth_m / rod_m);
+
 /** Rods that want a sample: as many as the lesson says, or all that were drilled down. Bands: rods or rod_m. */
-const rodsExpected = (view: RunView, bands: Bands): number =>
-  bands.rods ?? Math.max(1, Math.floor(view.depth_m / bandOf(bands, 'rod_m')));
+function rodsExpected(view: RunView, bands: Bands): number {
+  if (bands.rods !== undefined) return bands.rods;
+  const rod_m = bandOf(bands, 'rod_m');
+  return Math.max(1, Math.floor(view.depth_m / rod_m) - rodsBefore(view, rod_m));
+}
+
+/** Samples that the learner caught. */
+const ownTray = (view: RunView): RunView['tray'] => view.tray.filter(({ time_s }) => time_s >= view.start_tick);
 
 /** Bands: rods (left out: as many as were drilled down), rod_m (length of one). */
 export function sampleEachRod(view: RunView, bands: Bands): Judged {
   const rods = rodsExpected(view, bands);
   const rod_m = bandOf(bands, 'rod_m');
   const caught = eventsNamed(view, 'sampleCaught');
+  const first = rodsBefore(view, rod_m);
   let have = 0;
-  for (let rod = 0; rod < rods; rod++) {
+  for (let rod = first; rod < first + rods; rod++) {
     const from_m = rod * rod_m;
     const to_m = from_m + rod_m + MARK_m;
     if (caught.some((event) => figure(event, 'label_m') > from_m && figure(event, 'label_m') <= to_m)) have++;
@@ -65,15 +75,15 @@ export function labelsTrue(view: RunView, bands: Bands): Judged {
 /** Share of the samples named by their own grains. Bands: rods or rod_m (samples expected). */
 export function namedRight(view: RunView, bands: Bands): Judged {
   const rods = rodsExpected(view, bands);
-  if (view.tray.length === 0)
-    return { share_frac: 0, reason: { key: 'reason.namedRight.none', data: {} }, evidence: [] };
+  const tray = ownTray(view);
+  if (tray.length === 0) return { share_frac: 0, reason: { key: 'reason.namedRight.none', data: {} }, evidence: [] };
   let right = 0;
-  let firstWrong: (typeof view.tray)[number] | null = null;
-  for (const sample of view.tray) {
+  let firstWrong: (typeof tray)[number] | null = null;
+  for (const sample of tray) {
     if (sample.named !== null && fittingNames(sample.shares, sample.label_m).includes(sample.named.main)) right++;
     else if (firstWrong === null) firstWrong = sample;
   }
-  const share_frac = right / Math.max(rods, view.tray.length);
+  const share_frac = right / Math.max(rods, tray.length);
   return {
     share_frac,
     reason:
@@ -84,7 +94,7 @@ export function namedRight(view: RunView, bands: Bands): Judged {
           }
         : share_frac === 1
           ? { key: 'reason.namedRight.full', data: {} }
-          : { key: 'reason.namedRight.few', data: { have: view.tray.length, rods } },
-    evidence: view.tray.map((sample) => ({ tick: sample.time_s, depth_m: sample.label_m })),
+          : { key: 'reason.namedRight.few', data: { have: tray.length, rods } },
+    evidence: tray.map((sample) => ({ tick: sample.time_s, depth_m: sample.label_m })),
   };
 }

@@ -2,7 +2,7 @@
 
 import type { ActionName } from '$sim';
 import { actsWarnedOf } from '../hazards';
-import { acceptedActs, eventsNamed, stopsOf } from './episodes';
+import { acceptedActs, eventsNamed, leftAt, stopsOf } from './episodes';
 import { bandOf, shown, type Bands, type Judged, type RunView } from './item';
 
 /** First accepted act of the ones named, or null; the stem counts from its first turn. */
@@ -21,9 +21,10 @@ function firstOf(view: RunView, actions: readonly ActionName[]): number | null {
 export function cautionsRead(view: RunView): Judged {
   const read = new Map<string, number>();
   const begun: number[] = [];
+  const left_tick = leftAt(view);
   for (const [tick, , payload] of acceptedActs(view, 'readCaution')) {
     const caution = (payload as { caution?: string }).caution ?? '';
-    if (!view.hazards.includes(caution) || read.has(caution)) continue;
+    if (!view.hazards.includes(caution) || read.has(caution) || tick > left_tick) continue;
     const first = firstOf(view, actsWarnedOf(caution));
     if (first !== null && !begun.includes(first)) begun.push(first);
     if (first === null || tick <= first) read.set(caution, tick);

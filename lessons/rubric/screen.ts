@@ -22,7 +22,7 @@ type Sample = RunView['tray'][number];
 const STEP_m = 0.1;
 /** A sample says nothing about ground farther off than a rod's length, m. */
 const REACH_m = 1.5;
-function nearest(tray: RunView['tray'], depth_m: number): Sample | null {
+export function nearest(tray: RunView['tray'], depth_m: number): Sample | null {
   let best: Sample | null = null;
   for (const sample of tray) {
     const off_m = Math.abs(sample.label_m - depth_m);

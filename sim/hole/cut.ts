@@ -1,4 +1,5 @@
 // Cutting: the hole grows, its grains and pore water join what stands in the hole.
+import { SALT } from '../fluid/substances';
 import { CLASS_COUNT } from '../materials/sizes';
 import { openWall, type HoleState } from './hole';
 import type { Parcel } from './parcel';
@@ -9,6 +10,8 @@ export interface CutGround {
   /** Share of the pores that holds water. */
   saturation_frac: number;
   fractions: ArrayLike<number>;
+  /** Salt in that water. */
+  salt_gL: number;
 }
 
 /** The jets mix the cuttings over this length above the bottom, m. ASSUMED: three bit diameters. */
@@ -50,6 +53,11 @@ export function cutGround(hole: HoleState, advance_m: number, bit_m: number, gro
   const last = hole.used - 1;
   const first = Math.max(0, Math.min(last, Math.round((hole.used * hole.dz_m - MIXED_m) / hole.dz_m)));
   const share = 1 / (last - first + 1);
+  if (ground.salt_gL > 0) {
+    const salt_kg = out.water_m3 * ground.salt_gL;
+    out.dissolved_kg[SALT] = salt_kg;
+    for (let i = first; i <= last; i++) hole.dissolved_kg[SALT * hole.cells + i] += salt_kg * share;
+  }
   for (let k = 0; k < CLASS_COUNT; k++) {
     const grains_m3 = volume_m3 * (1 - ground.porosity_frac) * ground.fractions[k];
     out.solids_m3[k] = grains_m3;

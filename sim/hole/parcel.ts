@@ -24,10 +24,14 @@ export function createParcel(): Parcel {
 }
 
 export function emptyParcel(parcel: Parcel): void {
+  const { solids_m3, moment_m4, dissolved_kg } = parcel;
   parcel.water_m3 = 0;
-  parcel.solids_m3.fill(0);
-  parcel.moment_m4.fill(0);
-  parcel.dissolved_kg.fill(0);
+  // By hand: `fill` leaves the compiled code, and that costs more than so few numbers.
+  for (let k = 0; k < CLASS_COUNT; k++) {
+    solids_m3[k] = 0;
+    moment_m4[k] = 0;
+  }
+  for (let s = 0; s < SUBSTANCE_COUNT; s++) dissolved_kg[s] = 0;
 }
 
 /** Water and grains together, m3. */
@@ -35,4 +39,18 @@ export function parcelVolume_m3(parcel: Parcel): number {
   let volume = parcel.water_m3;
   for (let k = 0; k < CLASS_COUNT; k++) volume += parcel.solids_m3[k];
   return volume;
+}
+
+/** Moves a share, 0 to 1, of all that one parcel holds into another, on top of what is there. */
+export function moveShare(from: Parcel, share_frac: number, to: Parcel): void {
+  const water_m3 = from.water_m3 * share_frac;
+  from.water_m3 -= water_m3;
+  to.water_m3 += water_m3;
+  for (const part of ['solids_m3', 'moment_m4', 'dissolved_kg'] as const) {
+    for (let i = 0; i < from[part].length; i++) {
+      const moved = from[part][i] * share_frac;
+      from[part][i] -= moved;
+      to[part][i] += moved;
+    }
+  }
 }

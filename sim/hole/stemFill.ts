@@ -96,7 +96,7 @@ function cutColumn(fill: StemFill, incoming_m3: number, kept_m3: number): void {
 
 /** Moves one field into the pieces cut; returns what goes out. */
 function shift(field: Float64Array, base: number, incoming: number, slices: number): number {
-  moved.fill(0);
+  for (let i = 0; i <= OUT; i++) moved[i] = 0;
   for (let p = 0; p < pieces; p++) {
     const from = pieceFrom[p];
     moved[pieceTo[p]] += (from === 0 ? incoming : field[base + from - 1]) * pieceShare[p];

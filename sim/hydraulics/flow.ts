@@ -26,6 +26,8 @@ export interface FlowInput {
   blockage_frac: number;
   /** Share of its head that the pump still gives: worn, or with air in it, less than 1. */
   headLeft_ratio: number;
+  /** Share of the flow that leaves by a tear where the hose meets the swivel, 0 to .9: the rest goes down the stem. */
+  lost_frac: number;
   /** Fluid in the hoses (from the suction chamber), in the stem, in the annulus. */
   hose: LineFluid;
   stem: LineFluid;
@@ -34,6 +36,8 @@ export interface FlowInput {
 
 export interface FlowResult {
   flow_m3s: number;
+  /** What of it goes down the stem. */
+  stemFlow_m3s: number;
   /** Head of the pump at this flow, m. */
   pumpHead_m: number;
   strainer_Pa: number;
@@ -60,6 +64,7 @@ export interface FlowResult {
 export function createFlowResult(): FlowResult {
   return {
     flow_m3s: 0,
+    stemFlow_m3s: 0,
     pumpHead_m: 0,
     strainer_Pa: 0,
     suctionHose_Pa: 0,
@@ -99,6 +104,9 @@ let pump1_Pa = 0;
 let atRest_Pa = 0;
 let atRest_m = 0;
 let suctionShare = 0;
+/** Share of the flow that goes down the stem, and its logarithm. */
+let kept_frac = 1;
+let logKept = 0;
 
 const pumpPressure_Pa = (input: FlowInput, flow_m3s: number): number =>
   input.hose.density_kgm3 *
@@ -112,8 +120,8 @@ function surplus_Pa(flow_m3s: number): number {
     atRest_Pa -
     (pump1_Pa + strainer1_Pa + swivel1_Pa + nozzle1_Pa) * flow_m3s * flow_m3s -
     conduitLoss_Pa(hoses, flow_m3s, logFlow) -
-    conduitLoss_Pa(stemBore, flow_m3s, logFlow) -
-    conduitLoss_Pa(ring, flow_m3s, logFlow)
+    conduitLoss_Pa(stemBore, flow_m3s * kept_frac, logFlow + logKept) -
+    conduitLoss_Pa(ring, flow_m3s * kept_frac, logFlow + logKept)
   );
 }
 
@@ -139,10 +147,13 @@ function setUp(input: FlowInput): void {
     (annulus.density_kgm3 * wet_m - stem.density_kgm3 * input.bit_m + hose.density_kgm3 * input.pitLevel_m);
   const strainer_ratio = kit.strainerLoss_ratio * strainerLossGrowth_ratio(input.blockage_frac);
   strainer1_Pa = fittingLoss_Pa(strainer_ratio, hose.density_kgm3, 1, kit.hoseBore_m);
-  swivel1_Pa = fittingLoss_Pa(kit.swivelLoss_ratio, hose.density_kgm3, 1, kit.rodBore_m);
+  kept_frac = 1 - input.lost_frac;
+  logKept = kept_frac < 1 ? ln(kept_frac) : 0;
+  const stemSquare = kept_frac * kept_frac;
+  swivel1_Pa = stemSquare * fittingLoss_Pa(kit.swivelLoss_ratio, hose.density_kgm3, 1, kit.rodBore_m);
   nozzle1_Pa = nozzlePressure_Pa(
     stem.density_kgm3,
-    nozzleVelocity_ms(1, kit.nozzles, kit.nozzle_m),
+    nozzleVelocity_ms(kept_frac, kit.nozzles, kit.nozzle_m),
     kit.nozzleCd_ratio,
   );
   const shut_Pa = pumpPressure_Pa(input, 0);
@@ -185,23 +196,25 @@ export function solveFlow(input: FlowInput, warm_m3s: number, out: FlowResult): 
   const flow_m3s = findFlow(warm_m3s, out);
   const { kit } = input;
   const square = flow_m3s * flow_m3s;
+  const stemFlow_m3s = flow_m3s * kept_frac;
   const width_m = input.holeDiameter_m - kit.rodOutside_m;
   const hoses_Pa = conduitLoss_Pa(hoses, flow_m3s);
   out.flow_m3s = flow_m3s;
+  out.stemFlow_m3s = stemFlow_m3s;
   out.pumpHead_m = pumpHead_m(kit.shutOff_m * input.headLeft_ratio, kit.free_m3s, speed_frac, flow_m3s);
   out.strainer_Pa = strainer1_Pa * square;
   out.suctionHose_Pa = suctionShare * hoses_Pa;
   out.deliveryHose_Pa = hoses_Pa - out.suctionHose_Pa;
   out.swivel_Pa = swivel1_Pa * square;
-  out.stem_Pa = conduitLoss_Pa(stemBore, flow_m3s);
+  out.stem_Pa = conduitLoss_Pa(stemBore, stemFlow_m3s);
   out.nozzle_Pa = nozzle1_Pa * square;
-  out.annulus_Pa = conduitLoss_Pa(ring, flow_m3s);
+  out.annulus_Pa = conduitLoss_Pa(ring, stemFlow_m3s);
   out.static_Pa = static_Pa;
   const suction_Pa = out.strainer_Pa + out.suctionHose_Pa;
   out.npsh_m = atRest_m + NPSH_LIMIT_m - suction_Pa / (input.hose.density_kgm3 * GRAVITY_MS2);
-  out.nozzleVelocity_ms = nozzleVelocity_ms(flow_m3s, kit.nozzles, kit.nozzle_m);
-  out.stemVelocity_ms = flow_m3s / stemBore.area_m2;
-  out.annulusVelocity_ms = annulusVelocity_ms(flow_m3s, input.holeDiameter_m, kit.rodOutside_m);
+  out.nozzleVelocity_ms = nozzleVelocity_ms(stemFlow_m3s, kit.nozzles, kit.nozzle_m);
+  out.stemVelocity_ms = stemFlow_m3s / stemBore.area_m2;
+  out.annulusVelocity_ms = annulusVelocity_ms(stemFlow_m3s, input.holeDiameter_m, kit.rodOutside_m);
   out.wallShear_Pa = ring.length_m > 0 ? slotWallShear_Pa(out.annulus_Pa / ring.length_m, width_m) : 0;
   out.wallRate_1s = slotWallRate_1s(out.annulusVelocity_ms, width_m, input.annulus.n_ratio);
   return flow_m3s;

@@ -162,8 +162,23 @@ export function firstValue(): MachineValue {
   return first.value as MachineValue;
 }
 
-/** The value after one event; the same object when the event changes nothing. Pure: no actor, no clock. */
+// The arrows lead from the same value to the same value each time, so each way is looked up in the machine once. No part of any run.
+const ways = new Map<string, MachineValue>();
+
+/** The value after one event. Pure: no actor, no clock. */
 export function valueAfter(value: MachineValue, event: MachineEvent): MachineValue {
+  const { job, pump, stem, hole, returns, fluid } = value;
+  const way = `${event} ${job} ${pump} ${stem} ${hole} ${returns} ${fluid}`;
+  let after = ways.get(way);
+  if (after === undefined) {
+    after = walk(value, event);
+    ways.set(way, after);
+  }
+  // Each run has a value of its own.
+  return { ...after };
+}
+
+function walk(value: MachineValue, event: MachineEvent): MachineValue {
   const before = drillingMachine.resolveState({ value: { ...value }, context: {} }) as AnyMachineSnapshot;
   const [after] = transition(drillingMachine, before as never, { type: event });
   return after.value as MachineValue;

@@ -26,6 +26,11 @@ export const DURATION_s = {
   funnelTest: 60,
   clearStrainer: 40,
   setStrainer: 10,
+  /** Plug and filter of the engine; cutting and clamping the hose; a ditch round the pit; one try with the hook on a line in the open hole. */
+  mendEngine: 600,
+  mendHose: 300,
+  digDitch: 300,
+  fishTool: 600,
   /** Per litre: from stock into the empty pit, carried in buckets (30 L/min), dug out. */
   fillPit_L: 0.5,
   addWater_L: 2,

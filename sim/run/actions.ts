@@ -4,6 +4,7 @@ import { ADDITIVE_NAMES } from '../materials/additives';
 import { CLOTH_NAMES } from '../materials/cloths';
 import { DRILLING_PUMP_NAMES } from '../materials/drillingPumps';
 import { DURATION_s } from '../materials/durations';
+import { FAULT_NAMES, MEND_WORDS } from '../materials/faults';
 import { PACK_NAMES } from '../materials/packs';
 import { CASING_NAMES } from '../materials/pipes';
 import { SEAL_NAMES } from '../materials/seals';
@@ -145,6 +146,7 @@ export const ACTION_SPECS: Readonly<Record<ActionName, ActionSpec>> = {
       { name: 'cap_s', type: 'number', min: 1, max: 259200, whole: true, optional: true },
     ],
   },
+  mend: { group: 'pump', hands: 1, time_s: 0, fields: [word('what', MEND_WORDS)] },
   stopDrilling: { group: 'well', hands: 0, time_s: 0, fields: [] },
   planWell: {
     group: 'well',
@@ -239,7 +241,20 @@ export const ACTION_SPECS: Readonly<Record<ActionName, ActionSpec>> = {
   record: { group: 'well', hands: 0, time_s: 0, fields: [word('field', RECORD_FIELDS), text('text', 160)] },
   handOver: { group: 'well', hands: 0, time_s: 0, fields: [] },
   abandon: { group: 'well', hands: 0, time_s: 0, fields: [{ name: 'move', type: 'boolean', optional: true }] },
+  relieveCrew: { group: 'book', hands: 0, time_s: 0, fields: [] },
+  leaveToCrew: { group: 'book', hands: 0, time_s: 0, fields: [] },
   readCaution: { group: 'book', hands: 0, time_s: 0, fields: [text('caution', 60)] },
   useHint: { group: 'book', hands: 0, time_s: 0, fields: [text('hint', 60), whole('level', 1, 3)] },
   goBack: { group: 'book', hands: 0, time_s: 0, fields: [whole('fromTick', 0, 10000000)] },
+  fault: {
+    group: 'book',
+    hands: 0,
+    time_s: 0,
+    fields: [
+      word('fault', FAULT_NAMES),
+      ifGiven('share_frac', 0.05, 0.9),
+      ifGiven('rain_mmh', 1, 200),
+      { name: 'time_s', type: 'number', min: 1, max: 36000, whole: true, optional: true },
+    ],
+  },
 };

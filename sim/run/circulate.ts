@@ -3,7 +3,7 @@
 import { rheologyOf } from '../fluid/rheology';
 import { SOAKED } from '../fluid/substances';
 import { fluidLevel_m } from '../hole/hole';
-import { emptyParcel, parcelVolume_m3 } from '../hole/parcel';
+import { emptyParcel, moveShare, parcelVolume_m3 } from '../hole/parcel';
 import { pushThroughStem, readStem, type StemReading } from '../hole/stemFill';
 import { readHole, sweepHole } from '../hole/sweep';
 import { solveFlow } from '../hydraulics/flow';
@@ -61,6 +61,7 @@ export function solveCirculation(run: Run): void {
   const whirled_frac = airDrawn_frac(pit, pump.flow_m3s, run.kit.nominalFlow_m3s);
   const air_frac = whirled_frac + (pump.sealBurnt ? SEAL_LEAK_frac : 0);
   input.headLeft_ratio = headLeft_ratio(pump.worn_frac, air_frac);
+  input.lost_frac = state.faults.hoseLost_frac;
   pump.flow_m3s = solveFlow(input, pump.flow_m3s, work.flowResult);
   pump.gulping = work.flowResult.starved || whirled_frac > 0;
   if (air_frac > AIR_BREAKS_frac || !strainerCovered(pit)) losePrime(run);
@@ -70,6 +71,15 @@ function losePrime(run: Run): void {
   run.state.pump.primed = false;
   run.state.pump.flow_m3s = 0;
   tell(run, 'primeLost', { cause: 'air' });
+}
+
+/** What leaves by the torn hose is lost on the ground; the rest stays in work.drawn. */
+function spray(run: Run): void {
+  const { faults, boundary } = run.state;
+  const { spilled, drawn } = run.work;
+  emptyParcel(spilled);
+  moveShare(drawn, faults.hoseLost_frac, spilled);
+  countOut(boundary, spilled);
 }
 
 /** Draws from the pit and pushes through the stem; what leaves the nozzles is in work.atBit. */
@@ -85,6 +95,7 @@ export function pumpDown(run: Run): void {
     if (drawn_m3 <= 0) return;
   }
   blockStrainer(state.pit, state.pump.flow_m3s, run.kit.strainerArea_m2, TICK_s);
+  if (state.faults.hoseLost_frac > 0) spray(run);
   pushThroughStem(state.fill, work.drawn, work.atBit);
   // Grains that went round through the pit count as cut where they enter again: their first origin is lost.
   for (let k = 0; k < CLASS_COUNT; k++) work.atBit.moment_m4[k] = work.atBit.solids_m3[k] * state.stem.bit_m;

@@ -1,7 +1,7 @@
 // One second at the bit: how fast it goes down, what it cuts, what it asks of the drive and the rope.
 
 import { ballingAfter } from '../drilling/balling';
-import { drillInto } from '../drilling/bit';
+import { drillInto, type BitResult } from '../drilling/bit';
 import { DRIVE_COOL_C, DRIVE_HOT_C, driveAfter_C, driveHeat_W } from '../drilling/drive';
 import { gripInto } from '../drilling/grip';
 import { grip_N, pull_N } from '../drilling/pull';
@@ -13,6 +13,7 @@ import { bedHeight_m } from '../hole/hole';
 import { emptyParcel } from '../hole/parcel';
 import { FINE_CLASS_COUNT } from '../materials/sizes';
 import { countIn } from './boundary';
+import { stemFlow_m3s } from './flowing';
 import { groundOf } from './ground';
 import type { Run } from './run';
 import { buriedNow_m, onBottom, stemLength_m, stemPlace } from './stem';
@@ -21,6 +22,9 @@ import { TICK_s } from './work';
 
 /** A layer boundary counts as met when the bit is this far in, m: the rim of a cell never flickers. */
 const INTO_LAYER_m = 1e-6;
+
+/** Water with this much salt counts as brackish, g/L. From memory: the usual limit of fresh water in hydrogeology texts (1000 mg/L dissolved). */
+const BRACKISH_gL = 1;
 
 /** A crew takes ground for refusing after this many seconds without a bite, and tells another spot from the last beyond this, m. ASSUMED. */
 const REFUSED_AFTER_s = 10;
@@ -51,6 +55,20 @@ function heatDrive(run: Run): void {
     stem.driveTripped = false;
     tell(run, 'driveCool', {});
   }
+}
+
+/** The wings ride on steel: the bit turns and goes no deeper. */
+function rideOn(result: BitResult): void {
+  if (result.stalled) return;
+  result.rate_ms = 0;
+  result.refused = true;
+}
+
+/** Salt in the water of the ground that is being cut. The little in fresh water is not followed. */
+function saltMet_gL({ state, work }: Run): number {
+  const { hole } = state;
+  const salt_gL = work.wallGround.salt_gL[Math.min(hole.cells - 1, Math.floor(hole.depth_m / hole.dz_m))];
+  return salt_gL >= BRACKISH_gL ? salt_gL : 0;
 }
 
 function meetLayer(run: Run): void {
@@ -95,10 +113,11 @@ export function drill(run: Run): void {
     input.balling_frac = stem.balling_frac;
     input.bed_m = Math.max(bed_m, bedHeight_m(hole, stemPlace(run)));
     input.load_frac = work.hole.bottomLoad_frac;
-    input.flow_m3s = state.pump.flow_m3s;
+    input.flow_m3s = stemFlow_m3s(state);
     input.density_kgm3 = work.hole.density_kgm3;
     input.nozzleVelocity_ms = work.flowResult.nozzleVelocity_ms;
     drillInto(work.bitResult, input);
+    if (state.faults.tool) rideOn(work.bitResult);
     stem.torque_Nm = work.bitResult.torque_Nm;
     stem.stalled = work.bitResult.stalled;
     const room_m = Math.max(0, Math.min(length_m, hole.cells * hole.dz_m, ground.depth_m) - hole.depth_m);
@@ -108,6 +127,7 @@ export function drill(run: Run): void {
       soil.porosity_frac = layer.porosity_frac;
       soil.saturation_frac = saturationAt(ground, hole.depth_m);
       soil.fractions = layer.fractions;
+      soil.salt_gL = saltMet_gL(run);
       cutGround(hole, advance_m, kit.bit_m, soil, work.cut);
       countIn(state.boundary, work.cut);
       stem.bit_m = hole.depth_m;
@@ -121,6 +141,6 @@ export function drill(run: Run): void {
     countIn(state.boundary, work.reamed);
   }
   heatDrive(run);
-  stem.balling_frac = ballingAfter(stem.balling_frac, cutClay_m3s, state.pump.flow_m3s, standing, TICK_s);
+  stem.balling_frac = ballingAfter(stem.balling_frac, cutClay_m3s, stemFlow_m3s(state), standing, TICK_s);
   stem.pull_N = pull_N(kit, length_m, work.hole.density_kgm3, bed_m, grip.length_m, grip.su_kPa);
 }

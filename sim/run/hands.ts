@@ -2,9 +2,18 @@
 
 import type { Run } from './run';
 
-export function handsFree(run: Run): number {
+/** Hands that are on the site. */
+export function handsThere(run: Run): number {
+  return Math.max(0, run.kit.crew - (run.state.faults.helperBack_tick > 0 ? 1 : 0));
+}
+
+export function busyHands(run: Run): number {
   const { stem, tasks } = run.state;
   let busy = (stem.turning ? 1 : 0) + (stem.feed_frac > 0 ? 1 : 0);
   for (const task of tasks) busy += task.hands;
-  return Math.max(0, run.kit.crew - busy);
+  return busy;
+}
+
+export function handsFree(run: Run): number {
+  return Math.max(0, handsThere(run) - busyHands(run));
 }

@@ -72,10 +72,18 @@ export function beginNewHole(run: Run, rodsLost: number): void {
   state.holeNumber += 1;
   state.rodsInAll -= rodsLost;
   state.site.spot = '';
+  state.faults.tool = false;
   openGround(run);
   const { drive_C, driveTripped } = state.stem;
   Object.assign(state.stem, openingStem(scenario, kit), { drive_C, driveTripped });
-  Object.assign(state.signs, { returns_frac: 0, grit_frac: 0, fines_frac: 0, cleanTicks: 0, wasLoaded: false });
+  Object.assign(state.signs, {
+    returns_frac: 0,
+    grit_frac: 0,
+    fines_frac: 0,
+    salt_gL: 0,
+    cleanTicks: 0,
+    wasLoaded: false,
+  });
   state.signs.mouth_frac.fill(0);
   send(run, 'moveOn');
   tell(run, 'newHole', { hole: state.holeNumber, rodsLost, rodsLeft: state.rodsInAll });

@@ -9,6 +9,7 @@ import type { Kit } from '../materials/kit';
 import { CLASS_COUNT } from '../materials/sizes';
 import { createPit } from '../pit/pit';
 import { createBoundary } from './boundary';
+import { createFaults } from './faultState';
 import { firstGear } from './gear';
 import { NOISE_COUNT } from './noise';
 import type { Opening, Scenario } from './scenario';
@@ -129,12 +130,14 @@ export function openingState(scenario: Scenario): RunState {
       grit_frac: 0,
       fines_frac: 0,
       mouth_frac: new Float64Array(CLASS_COUNT),
+      salt_gL: 0,
       colour: 'pale',
       cleanTicks: 0,
       wasLoaded: false,
       pitLowTold: false,
       pitFullTold: false,
     },
+    faults: createFaults(scenario.faults),
     feel: null,
     funnel: null,
     stick: null,

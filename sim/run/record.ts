@@ -38,6 +38,8 @@ export const TRACE_COLUMNS = [
   'came_m3',
   'fallen_m3',
   'stability_ratio',
+  'heap_frac',
+  'pumpWorn_frac',
 ] as const;
 export type TraceColumn = (typeof TRACE_COLUMNS)[number];
 
@@ -48,23 +50,41 @@ export interface Trace {
   readonly mouth_frac: Float64Array[];
 }
 
+/** Seconds of job time between two rows of a well's own trace: its water moves slowly. */
+export const WELL_TRACE_STEP_s = 60;
+
+/** Level in the casing, rate drawn (negative: poured in), cloudiness and sand of the water that came out last. */
+export const WELL_TRACE_COLUMNS = ['time_s', 'level_m', 'drawn_m3s', 'turbidity_NTU', 'sand_gL'] as const;
+export type WellTraceColumn = (typeof WELL_TRACE_COLUMNS)[number];
+
+/** The trace goes on with these rows once the casing is set. */
+export interface WellTrace {
+  length: number;
+  readonly columns: Record<WellTraceColumn, Float64Array>;
+}
+
 export interface RunRecord {
   readonly events: RunEvent[];
   readonly trace: Trace;
+  readonly wellTrace: WellTrace;
 }
 
 const FIRST_ROOM = 512;
 
-function emptyColumns(room: number): Record<TraceColumn, Float64Array> {
-  const columns = {} as Record<TraceColumn, Float64Array>;
-  for (const name of TRACE_COLUMNS) columns[name] = new Float64Array(room);
+function emptyColumns<Name extends string>(names: readonly Name[]): Record<Name, Float64Array> {
+  const columns = {} as Record<Name, Float64Array>;
+  for (const name of names) columns[name] = new Float64Array(FIRST_ROOM);
   return columns;
 }
 
 export function createRecord(): RunRecord {
   const mouth_frac: Float64Array[] = [];
   for (let k = 0; k < CLASS_COUNT; k++) mouth_frac.push(new Float64Array(FIRST_ROOM));
-  return { events: [], trace: { length: 0, columns: emptyColumns(FIRST_ROOM), mouth_frac } };
+  return {
+    events: [],
+    trace: { length: 0, columns: emptyColumns(TRACE_COLUMNS), mouth_frac },
+    wellTrace: { length: 0, columns: emptyColumns(WELL_TRACE_COLUMNS) },
+  };
 }
 
 function doubled(column: Float64Array): Float64Array {
@@ -80,4 +100,45 @@ export function openRow(trace: Trace): number {
     for (let k = 0; k < trace.mouth_frac.length; k++) trace.mouth_frac[k] = doubled(trace.mouth_frac[k]);
   }
   return trace.length++;
+}
+
+/** The same for a well's own trace. */
+export function openWellRow(trace: WellTrace): number {
+  if (trace.length === trace.columns.time_s.length)
+    for (const name of WELL_TRACE_COLUMNS) trace.columns[name] = doubled(trace.columns[name]);
+  return trace.length++;
+}
+
+/** How long a record was at a moment. */
+export interface RecordLength {
+  readonly events: number;
+  readonly rows: number;
+  readonly wellRows: number;
+}
+
+export const lengthOf = ({ events, trace, wellTrace }: RunRecord): RecordLength => ({
+  events: events.length,
+  rows: trace.length,
+  wellRows: wellTrace.length,
+});
+
+/** Room for the rows and as many more, so that a record that goes on need not grow at once. */
+const beginning = (column: Float64Array, rows: number): Float64Array => {
+  const room = new Float64Array(Math.max(FIRST_ROOM, 2 * rows));
+  room.set(column.subarray(0, rows));
+  return room;
+};
+
+/** The record as it was when it had that length: a copy of its own, to go on from. */
+export function recordUpTo(record: RunRecord, { events, rows, wellRows }: RecordLength): RunRecord {
+  const copy = createRecord();
+  copy.events.push(...record.events.slice(0, events));
+  copy.trace.length = rows;
+  for (const name of TRACE_COLUMNS) copy.trace.columns[name] = beginning(record.trace.columns[name], rows);
+  for (let k = 0; k < copy.trace.mouth_frac.length; k++)
+    copy.trace.mouth_frac[k] = beginning(record.trace.mouth_frac[k], rows);
+  copy.wellTrace.length = wellRows;
+  for (const name of WELL_TRACE_COLUMNS)
+    copy.wellTrace.columns[name] = beginning(record.wellTrace.columns[name], wellRows);
+  return copy;
 }

@@ -8,6 +8,8 @@ import type { PackName } from '../materials/packs';
 import type { CasingName } from '../materials/pipes';
 import type { SealName } from '../materials/seals';
 import type { WellPumpName } from '../materials/wellPumps';
+import type { EventName } from './names';
+import type { ScheduledFault } from './faultState';
 
 export interface Opening {
   /** Rods already screwed on and hung over the mouth; at least 1. */
@@ -90,4 +92,14 @@ export interface Scenario {
   readonly opening: Opening;
   /** The job goes on from the hole to the well; left out: it ends when drilling is stopped. */
   readonly well?: WellKit;
+  /** With a well kit on hand the job ends all the same when drilling is stopped. */
+  readonly endsAtStop?: true;
+  /** Another crew works first, until it is relieved. */
+  readonly relieves?: true;
+  /** The rest may be left to another crew once this has happened; left out: never. */
+  readonly leavesFrom?: EventName;
+  /** What goes wrong on the way, and when; left out: nothing. */
+  readonly faults?: readonly ScheduledFault[];
+  /** An instructor may let things go wrong by hand, outside practice too. */
+  readonly live?: boolean;
 }

@@ -2,25 +2,31 @@
 
 import { DRIVE_SMELLS_C, DRIVE_WARM_C } from '../drilling/drive';
 import { CLASS_COUNT, FIRST_VISIBLE_CLASS } from '../materials/sizes';
-import { handsFree } from './hands';
+import { handsFree, handsThere } from './hands';
 import { costOf } from './cost';
-import {
-  HIDDEN_EVENTS,
-  type ActionName,
-  type ColourWord,
-  type EventName,
-  type FeelWord,
-  type RefusalKey,
-} from './names';
+import type { ActionName, ColourWord, EventName, FeelWord, RefusalKey } from './names';
+import { HIDDEN_EVENTS } from './names';
 import { lightLeft_s } from './daylight';
 import { jobOver } from './jobOver';
 import { groundOf } from './ground';
+import {
+  heapLook,
+  hoseLook,
+  mouthLook,
+  pitLook,
+  skyLook,
+  type HeapLook,
+  type HoseLook,
+  type MouthLook,
+  type PitLook,
+  type SkyLook,
+} from './looks';
 import { blur } from './noise';
 import type { Run } from './run';
-import type { RunState, Sample } from './state';
+import type { RunState } from './state';
+import { roundTo } from './roundTo';
 import { dragShareNow, onBottom } from './stem';
-import { levelBelowRim_m } from '../pit/level';
-import { heapShare } from './pitSigns';
+import { trayOf, type TraySample } from './traySenses';
 import { wellSensesOf, type WellSenses } from './wellSenses';
 
 export type Amount = 'none' | 'few' | 'some' | 'many';
@@ -29,24 +35,10 @@ export type TorqueFeel = 'free' | 'light' | 'firm' | 'heavy' | 'stalled';
 export type PullFeel = 'normal' | 'dragging' | 'heavy' | 'stuck';
 export type DriveFeel = 'cool' | 'warm' | 'hot' | 'tripped';
 export type PumpSound = 'off' | 'steady' | 'labouring' | 'racing' | 'gulping';
-/** The fluid in the hole, by a look down the mouth: at the brim, within sight, or too far down to see. */
-export type MouthLook = 'brim' | 'down' | 'gone';
-export type PitLook = 'full' | 'down' | 'low' | 'empty';
-export type HeapLook = 'bare' | 'some' | 'high' | 'brimming';
 
 export interface GrainGlance {
   readonly classIndex: number;
   readonly amount: Amount;
-}
-
-export interface TraySample {
-  readonly sample: number;
-  readonly time_s: number;
-  readonly label_m: number;
-  /** Share of each size class as the eye takes it, to the nearest twentieth. */
-  readonly shares: readonly number[];
-  readonly colour: ColourWord;
-  readonly named: Sample['named'];
 }
 
 export interface Senses {
@@ -62,7 +54,8 @@ export interface Senses {
     readonly murk_frac: number;
     readonly grains: readonly GrainGlance[];
   };
-  readonly feel: { readonly word: FeelWord; readonly time_s: number } | null;
+  /** The fluid between the fingers; salty: it tastes of salt, or a pen reads more in the returns. */
+  readonly feel: { readonly word: FeelWord; readonly salty: boolean; readonly time_s: number } | null;
   readonly funnel: { readonly seconds_s: number; readonly time_s: number } | null;
   readonly stick: { readonly level_m: number; readonly time_s: number } | null;
   readonly tray: readonly TraySample[];
@@ -81,9 +74,23 @@ export interface Senses {
     /** The drive under the hand: a hot one smells and is about to trip, or has. */
     readonly drive: DriveFeel;
   };
-  readonly pump: { readonly throttle_frac: number; readonly primed: boolean; readonly sound: PumpSound };
+  readonly pump: {
+    readonly throttle_frac: number;
+    readonly primed: boolean;
+    readonly sound: PumpSound;
+    /** The engine has died and does not start. */
+    readonly dead: boolean;
+    readonly hose: HoseLook;
+  };
+  readonly sky: SkyLook;
   readonly mouth: { readonly look: MouthLook };
-  readonly pit: { readonly look: PitLook; readonly heap: HeapLook; readonly strainer_m: number };
+  readonly pit: {
+    readonly look: PitLook;
+    readonly heap: HeapLook;
+    readonly strainer_m: number;
+    /** A ditch round it leads the rain away. */
+    readonly ditch: boolean;
+  };
   readonly hands: {
     readonly total: number;
     readonly free: number;
@@ -119,7 +126,6 @@ const GLANCE_frac = [1e-5, 4e-4, 3e-3];
 const LABOURING_frac = 0.5;
 
 const between = (low: number, value: number, high: number): number => Math.min(high, Math.max(low, value));
-const roundTo = (value: number, stepSize: number): number => Math.round(value / stepSize) * stepSize;
 
 function glances(state: RunState): GrainGlance[] {
   const eye = blur(state.noise, 'grains');
@@ -133,25 +139,12 @@ function glances(state: RunState): GrainGlance[] {
   return seen;
 }
 
-function trayView(sample: Sample): TraySample {
-  let total = 0;
-  for (const v of sample.solids_m3) total += v;
-  const shares = sample.solids_m3.map((v) => (total > 0 ? roundTo(v / total, 0.05) : 0));
-  return {
-    sample: sample.sample,
-    time_s: sample.tick,
-    label_m: sample.label_m,
-    shares,
-    colour: sample.colour,
-    named: sample.named,
-  };
-}
-
 /** Sound and feel follow from the grains and the strength of the soil at the bit, never from its name. Limits ASSUMED from trade use: sand hisses, gravel knocks, clay is silent and sticky. */
 function stemSound(run: Run): StemSound {
   const { state } = run;
   if (!state.stem.turning) return 'still';
   if (!onBottom(state)) return 'quiet';
+  if (state.faults.tool) return 'knock';
   const soil = groundOf(run).layers[state.stem.layerIndex];
   if (soil.d50_mm > 2) return 'knock';
   if (soil.d50_mm > 0.6) return 'grind';
@@ -194,22 +187,11 @@ function pumpSound(state: RunState): PumpSound {
   }
 }
 
-/** A look down the mouth tells fluid this near the brim from a hole that has lost some, m; deeper than this it shows no more than a dark hole. ASSUMED. */
-const BRIM_m = 0.1;
-const IN_SIGHT_m = 1.2;
-
-const mouthLook = ({ signs }: RunState): MouthLook =>
-  signs.level_m < BRIM_m ? 'brim' : signs.level_m < IN_SIGHT_m ? 'down' : 'gone';
-
-function pitLook(run: Run): PitLook {
-  const down_m = levelBelowRim_m(run.state.pit.suction);
-  const depth_m = run.state.pit.suction.depth_m;
-  return down_m < 0.08 ? 'full' : down_m < 0.35 * depth_m ? 'down' : down_m < 0.75 * depth_m ? 'low' : 'empty';
-}
-
-function heapLook(run: Run): HeapLook {
-  const share = heapShare(run.state.pit.settling);
-  return share < 0.04 ? 'bare' : share < 0.3 ? 'some' : share < 0.65 ? 'high' : 'brimming';
+/** Most seconds bring nothing: then nothing is looked through. */
+function feltNow({ recent }: RunState): EventName[] {
+  const felt: EventName[] = [];
+  for (const { name } of recent) if (!HIDDEN_EVENTS.includes(name)) felt.push(name);
+  return felt;
 }
 
 export function sensesOf(run: Run): Senses {
@@ -227,10 +209,10 @@ export function sensesOf(run: Run): Senses {
       murk_frac: running ? between(0, (signs.fines_frac / SOUP_frac) * blur(noise, 'fines'), 1) : 0,
       grains: running ? glances(state) : [],
     },
-    feel: state.feel && { word: state.feel.word, time_s: state.feel.tick },
+    feel: state.feel && { word: state.feel.word, salty: state.feel.salty, time_s: state.feel.tick },
     funnel: state.funnel && { seconds_s: state.funnel.seconds_s, time_s: state.funnel.tick },
     stick: state.stick && { level_m: state.stick.level_m, time_s: state.stick.tick },
-    tray: state.samples.filter((sample) => sample.tick <= state.tick).map(trayView),
+    tray: trayOf(state, run.work.seen),
     stem: {
       rods: stem.rods,
       rodsLeft: state.rodsInAll - stem.rods,
@@ -245,11 +227,18 @@ export function sensesOf(run: Run): Senses {
       sinking_mmin: Math.max(0, roundTo(stem.sinking_ms * 60 * blur(noise, 'sinking'), 0.01)),
       drive: driveFeel(state),
     },
-    pump: { throttle_frac: state.pump.throttle_frac, primed: state.pump.primed, sound: pumpSound(state) },
+    pump: {
+      throttle_frac: state.pump.throttle_frac,
+      primed: state.pump.primed,
+      sound: pumpSound(state),
+      dead: state.faults.engineDead,
+      hose: hoseLook(state),
+    },
+    sky: skyLook(run),
     mouth: { look: mouthLook(state) },
-    pit: { look: pitLook(run), heap: heapLook(run), strainer_m: state.pit.strainer_m },
+    pit: { look: pitLook(run), heap: heapLook(run), strainer_m: state.pit.strainer_m, ditch: state.faults.ditch },
     hands: {
-      total: kit.crew,
+      total: handsThere(run),
       free: handsFree(run),
       tasks: state.tasks.map((task) => ({ action: task.action, left_s: Math.max(0, task.endTick - state.tick) })),
     },
@@ -267,6 +256,6 @@ export function sensesOf(run: Run): Senses {
     waiting: state.wait && { until: state.wait.until, left_s: Math.max(0, state.wait.endTick - state.tick) },
     lastRefusal: state.lastRefusal,
     well: wellSensesOf(run),
-    felt: state.recent.filter((event) => !HIDDEN_EVENTS.includes(event.name)).map((event) => event.name),
+    felt: feltNow(state),
   };
 }

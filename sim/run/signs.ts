@@ -1,5 +1,6 @@
 // The slow signs at the mouth, smoothed as an eye would, and the moment when the returns run clean.
 
+import { SALT } from '../fluid/substances';
 import { layerAt } from '../ground/lookup';
 import { fluidLevel_m } from '../hole/hole';
 import { parcelVolume_m3 } from '../hole/parcel';
@@ -39,6 +40,8 @@ export function readSigns(run: Run): void {
     solids_m3 += mouth.solids_m3[k];
     moment_m4 += mouth.moment_m4[k];
   }
+  const salt_gL = mouth.water_m3 > 0 ? mouth.dissolved_kg[SALT] / mouth.water_m3 : 0;
+  signs.salt_gL += FRESH_frac * (salt_gL - signs.salt_gL);
   signs.level_m = fluidLevel_m(run.state.hole, stemPlace(run));
   signs.grit_frac = grit_frac;
   signs.fines_frac = fines_frac;

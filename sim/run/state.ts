@@ -8,6 +8,7 @@ import type { PitState } from '../pit/pit';
 import type { MachineValue } from '../machine/machine';
 import type { WellState } from '../well/wellState';
 import type { RecordField } from './actions';
+import type { FaultState } from './faultState';
 import type { ActionName, ColourWord, EventName, FeelWord, KindWord, RefusalKey } from './names';
 
 export interface StemState {
@@ -85,6 +86,14 @@ export interface Sample {
   moment_m4: number[];
   colour: ColourWord;
   named: { main: KindWord; secondary: KindWord | null; colour: ColourWord | null; feel: string | null } | null;
+}
+
+/** What had been done and used when a crew was relieved. */
+export interface Relief {
+  tick: number;
+  depth_m: number;
+  waterUsed_L: number;
+  powderUsed_kg: number;
 }
 
 export interface OwnLayer {
@@ -180,6 +189,8 @@ export interface Signs {
   fines_frac: number;
   /** Volume fraction by class at the mouth, smoothed. */
   mouth_frac: Float64Array;
+  /** Salt in the returns, smoothed. */
+  salt_gL: number;
   colour: ColourWord;
   /** Ticks in a row that the returns have run clean; starts to count after they were loaded. */
   cleanTicks: number;
@@ -223,7 +234,8 @@ export interface RunState {
   outTold: OutTold;
   boundary: Boundary;
   signs: Signs;
-  feel: { word: FeelWord; tick: number } | null;
+  faults: FaultState;
+  feel: { word: FeelWord; salty: boolean; tick: number } | null;
   funnel: { seconds_s: number; tick: number } | null;
   stick: { level_m: number; tick: number } | null;
   /** Plan, casing and what stands round it; as at the start where the job ends with the hole. */
@@ -238,6 +250,10 @@ export interface RunState {
   cautions: string[];
   hints: { hint: string; level: number; tick: number }[];
   wentBack: number;
+  /** How things stood when the crew before was relieved. Left out until then, and where there was none. */
+  relief?: Relief;
+  /** The rest may be left to another crew, or was. Left out before that, and where it is not offered. */
+  leaving?: 'offered' | 'left';
   lastRefusal: { action: ActionName; reason: RefusalKey; tick: number } | null;
   /** What happened in the last second and since, oldest first. */
   recent: { tick: number; name: EventName }[];

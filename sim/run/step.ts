@@ -6,6 +6,7 @@ import { comeUp, pumpDown, solveCirculation } from './circulate';
 import { watchDaylight } from './daylight';
 import { petrol_ratio } from './gear';
 import { drill } from './drill';
+import { workFaults } from './faults';
 import { wander } from './noise';
 import type { Run } from './run';
 import { stepWell } from './stepWell';
@@ -64,6 +65,7 @@ export function step(run: Run): void {
   wander(state.noise, run.streams.senses, state.tick);
   watchStocks(run);
   watch(run);
+  workFaults(run);
   watchWait(run);
   traceRow(run);
   state.tick += 1;

@@ -2,6 +2,7 @@
 
 import { tendAnnulus } from './annulus';
 import { watchDaylight } from './daylight';
+import { workFaults } from './faults';
 import { wander } from './noise';
 import { tendPit } from './pitWeather';
 import type { Run } from './run';
@@ -9,6 +10,7 @@ import { watchStocks } from './stocks';
 import { workTasks } from './tasks';
 import { forgetOld } from './tell';
 import { watchWait } from './waiting';
+import { wellRow } from './trace';
 import { tendWell } from './wellTick';
 
 /** Carries a well one second on, in place. */
@@ -24,6 +26,8 @@ export function stepWell(run: Run): void {
   if (state.well) state.signs.level_m = state.well.level_m;
   wander(state.noise, run.streams.senses, state.tick);
   watchStocks(run);
+  workFaults(run);
   watchWait(run);
+  wellRow(run);
   state.tick += 1;
 }

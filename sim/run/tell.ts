@@ -7,6 +7,9 @@ export function tell(run: Run, name: EventName, data: Readonly<Record<string, nu
   const { tick } = run.state;
   run.record.events.push({ tick, name, data });
   run.state.recent.push({ tick, name });
+  // What a crew before did opens nothing to the one that relieves it.
+  const own = !run.scenario.relieves || run.state.relief !== undefined;
+  if (own && name === run.scenario.leavesFrom) run.state.leaving ??= 'offered';
 }
 
 /** Forgets what is older than the last second. Called as each step begins. */

@@ -4,7 +4,8 @@ import { leastStability } from '../hole/wall/stands';
 import { bedHeight_m, fluidLevel_m } from '../hole/hole';
 import { CLASS_COUNT } from '../materials/sizes';
 import { levelBelowRim_m } from '../pit/level';
-import { openRow, TRACE_STEP_s } from './record';
+import { heapShare } from './pitSigns';
+import { openRow, openWellRow, TRACE_STEP_s, WELL_TRACE_STEP_s } from './record';
 import type { Run } from './run';
 import { stemPlace } from './stem';
 
@@ -41,5 +42,20 @@ export function traceRow(run: Run): void {
   for (const taken_m3 of state.wall.taken_m3) fallen_m3 += taken_m3;
   columns.fallen_m3[row] = fallen_m3;
   columns.stability_ratio[row] = leastStability(hole);
+  columns.heap_frac[row] = heapShare(pit.settling);
+  columns.pumpWorn_frac[row] = state.pump.worn_frac;
   for (let k = 0; k < CLASS_COUNT; k++) mouth_frac[k][row] = signs.mouth_frac[k];
+}
+
+/** One row of a well's own trace. */
+export function wellRow({ state, record }: Run): void {
+  const { well } = state;
+  if (!well || state.tick % WELL_TRACE_STEP_s !== 0) return;
+  const row = openWellRow(record.wellTrace);
+  const { columns } = record.wellTrace;
+  columns.time_s[row] = state.tick;
+  columns.level_m[row] = well.level_m;
+  columns.drawn_m3s[row] = well.drawn_m3s;
+  columns.turbidity_NTU[row] = well.turbidity_NTU;
+  columns.sand_gL[row] = well.sand_gL;
 }

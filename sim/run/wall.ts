@@ -7,6 +7,7 @@ import { parcelVolume_m3 } from '../hole/parcel';
 import { surgeInto } from '../hole/wall/swab';
 import { wallInto } from '../hole/wall/wall';
 import { countIn } from './boundary';
+import { stemFlow_m3s } from './flowing';
 import type { Run } from './run';
 import { stemPlace } from './stem';
 import { tell } from './tell';
@@ -22,7 +23,7 @@ function swab(run: Run): void {
   const input = work.swabInput;
   input.lift_ms = (work.steelBefore_m - work.place.bit_m) / TICK_s;
   input.holeWidth_m = work.hole.diameter_m;
-  input.flow_m3s = state.pump.flow_m3s;
+  input.flow_m3s = stemFlow_m3s(state);
   input.balling_frac = state.stem.balling_frac;
   surgeInto(work.loss.surge_Pa, state.hole, work.wall.swab, input);
 }
@@ -48,7 +49,7 @@ function stand(run: Run): void {
   const { state, work } = run;
   const input = work.wallInput;
   input.tick = state.tick;
-  input.flow_m3s = state.pump.flow_m3s;
+  input.flow_m3s = stemFlow_m3s(state);
   input.soaked_gL = work.hole.soaked_gL;
   input.bentonite_gL = work.hole.bentonite_gL;
   wallInto(state.hole, work.wallGround, work.wall, input);

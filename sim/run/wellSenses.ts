@@ -44,6 +44,7 @@ export function wellSensesOf(run: Run): WellSenses | null {
   const { state, scenario } = run;
   if (!scenario.well) return null;
   const { plan, casing, poured, seals, sounded } = state.completion;
+  const { water, dip, test, smellsOfChlorine, headWorks } = wellWaterOf(run);
   return {
     job: state.machine.job,
     plan,
@@ -64,6 +65,10 @@ export function wellSensesOf(run: Run): WellSenses | null {
       since_s: state.tick - placed_tick,
       set: state.tick >= ready_tick,
     })),
-    ...wellWaterOf(run),
+    water,
+    dip,
+    test,
+    smellsOfChlorine,
+    headWorks,
   };
 }

@@ -29,6 +29,7 @@ import type { ChamberReading } from '../pit/level';
 import { createWaterTick, type WaterTick } from '../well/casingWater';
 import { groundAt } from './ground';
 import type { Scenario } from './scenario';
+import type { SeenSample } from './traySenses';
 
 /** Job seconds in one tick. */
 export const TICK_s = 1;
@@ -79,6 +80,8 @@ export interface Work {
   readonly well: { wanted_m3s: number; stirs_ratio: number; readonly water: WaterTick };
   readonly signals: Signals;
   readonly edges: MachineEvent[];
+  /** The tray as it was last looked at. */
+  readonly seen: SeenSample[];
 }
 
 const lineFluid = () => ({ density_kgm3: 1000, K_Pasn: 0.001, n_ratio: 1 });
@@ -148,6 +151,7 @@ export function createWork(scenario: Scenario, kit: Kit, hole: HoleState, holeNu
       mouthLevel_m: 0,
       blockage_frac: 0,
       headLeft_ratio: 1,
+      lost_frac: 0,
       hose: lineFluid(),
       stem: lineFluid(),
       annulus: lineFluid(),
@@ -162,7 +166,7 @@ export function createWork(scenario: Scenario, kit: Kit, hole: HoleState, holeNu
     rheology: { K_Pasn: 0.001, n_ratio: 1 },
     chamberReading: { ...createMakeup(), density_kgm3: 1000, load_frac: 0 },
     stemReading: { ...createMakeup(), density_kgm3: 1000 },
-    cutGround: { porosity_frac: 0, saturation_frac: 1, fractions: [] },
+    cutGround: { porosity_frac: 0, saturation_frac: 1, fractions: [], salt_gL: 0 },
     bitInput: {
       kit,
       feed_frac: 0,
@@ -214,5 +218,6 @@ export function createWork(scenario: Scenario, kit: Kit, hole: HoleState, holeNu
       rotted_frac: 0,
     },
     edges: [],
+    seen: [],
   };
 }

@@ -11,11 +11,13 @@ export {
   HAZARD_IDS,
   hazardWords,
   isScored,
+  lastPartFrom,
   lessonById,
   LESSONS,
   practiceFor,
   PRACTICES,
   type Asked,
   type Lesson,
+  type PartShown,
 } from '$lessons';
 export { DEFAULT_KIT, SETTINGS, type Kit } from '$sim';

@@ -1,16 +1,20 @@
 // The run being played or looked back on. The playing part fills it in; the first screen only asks whether it is there.
+import type { Worked } from './example.svelte';
 import type { Keeper } from './keeper';
 import type { Session } from './session.svelte';
 
 class Current {
   session: Session | null = $state.raw(null);
   keeper: Keeper | null = $state.raw(null);
+  /** The worked example that the session is, or was until the learner took over. */
+  worked: Worked | null = $state.raw(null);
 
   close(): void {
     this.session?.keep();
     this.session?.dispose();
     this.session = null;
     this.keeper = null;
+    this.worked = null;
   }
 
   /** Puts the run away without keeping it: it was deleted. */
@@ -18,6 +22,7 @@ class Current {
     this.session?.dispose();
     this.session = null;
     this.keeper = null;
+    this.worked = null;
   }
 }
 

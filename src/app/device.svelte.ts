@@ -1,7 +1,8 @@
 // The device's memory as the screens see it: settings, learners, and whether anything is kept at all.
 import { setMotion } from './motion';
 import { isPicture, type PictureName } from './pictures';
-import { FIRST_SETTINGS, type Learner, type SavedRun, type Settings, type Standing } from './records';
+import { merged, withRun, withSeen, type FinishedRun } from './progress';
+import { FIRST_SETTINGS, type Learner, type SavedRun, type Settings } from './records';
 import { memoryStorage, openStorage, type Storage, type StorageTrouble } from './storage';
 
 class Device {
@@ -47,16 +48,38 @@ class Device {
   }
 
   /** Enters a finished run into its learner's standing: once for each run. */
-  stand(who: string, lesson: string, score: number, passed: boolean): void {
+  stand(who: string, run: FinishedRun): void {
+    this.#keep(who, (learner) => withRun(learner, run));
+  }
+
+  /** Notes that a learner stands on a ground: from now on it is known. */
+  see(who: string, lesson: string, seed: number): void {
+    this.#keep(who, (learner) => withSeen(learner, lesson, seed));
+  }
+
+  /** Adds a learner from a file: as a new one, or joined with the one of that id. */
+  takeIn(learner: Learner): void {
+    const known = this.learners.some((one) => one.id === learner.id);
+    if (known) this.#keep(learner.id, (here) => merged(here, learner));
+    else {
+      this.learners = [...this.learners, learner];
+      void this.storage.put('learners', learner);
+    }
+  }
+
+  /** Forgets a learner, and the runs kept under that sign. */
+  async removeLearner(id: string): Promise<void> {
+    this.learners = this.learners.filter((one) => one.id !== id);
+    if (this.settings.learner === id) this.change({ learner: null });
+    await this.storage.remove('learners', id);
+    for (const run of this.runs.filter((one) => one.who === id)) await this.removeRun(run.id);
+  }
+
+  #keep(who: string, change: (learner: Learner) => Learner): void {
     const learner = this.learners.find((one) => one.id === who);
     if (!learner) return;
-    const before = learner.best[lesson];
-    const standing: Standing = {
-      score: Math.max(score, before?.score ?? 0),
-      passed: passed || (before?.passed ?? false),
-      tries: (before?.tries ?? 0) + 1,
-    };
-    const changed: Learner = { ...learner, best: { ...learner.best, [lesson]: standing } };
+    const changed = change(learner);
+    if (changed === learner) return;
     this.learners = this.learners.map((one) => (one.id === who ? changed : one));
     void this.storage.put('learners', changed);
   }

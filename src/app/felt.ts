@@ -21,6 +21,8 @@ export const DANGERS: readonly EventName[] = [
   'returnsLost',
   'buried',
   'driveHot',
+  'engineStopped',
+  'hoseBurst',
   'casingHung',
   'casingFloats',
   'casingSnapped',

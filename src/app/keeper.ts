@@ -1,13 +1,18 @@
 // Keeps one run on the device: its run file, its line in the list, and its frozen state to go on from.
 // Saves never overlap: while one is being written the next waits, and of several that wait only the newest is written.
-import { grade, isOver, runFileOf, scoreOf, type Lesson, type RunFile } from '$lessons';
+import { grade, isOver, isScored, runFileOf, shownIn, type Lesson, type RunFile } from '$lessons';
 import { snapshotOf, type Run } from '$sim';
+import type { Kept } from '../hindsight/lookBack';
 import { say, t } from '../words';
 import { device } from './device.svelte';
 import { notePending } from './pending';
-import type { RunState, SavedRun } from './records';
+import type { FinishedRun } from './progress';
+import type { Branch, RunState, SavedRun } from './records';
 
 export type Answers = NonNullable<RunFile['answers']>;
+
+/** A run file takes no longer name. */
+const LONGEST_NAME = 80;
 
 interface About {
   readonly id: string;
@@ -15,13 +20,20 @@ interface About {
   readonly lesson: Lesson;
   readonly started_ms: number;
   readonly answers: Answers | null;
+  /** What looking back on it has found so far. */
+  readonly hindsight?: Kept | null;
+  /** The run that this one branches from, and where. */
+  readonly branch?: Branch | null;
+  /** The learner had stood on this ground before the run began: practice, without a place in the standing. */
+  readonly knownGround: boolean;
 }
 
 export class Keeper {
   readonly id: string;
   readonly #about: About;
   #answers: Answers | null;
-  #waiting: { saved: SavedRun; state: RunState } | null = null;
+  #hindsight: Kept | null;
+  #waiting: { saved: SavedRun; state: RunState; finished: FinishedRun | null } | null = null;
   #writing: Promise<void> | null = null;
   #stopped = false;
 
@@ -29,6 +41,7 @@ export class Keeper {
     this.id = about.id;
     this.#about = about;
     this.#answers = about.answers;
+    this.#hindsight = about.hindsight ?? null;
   }
 
   get who(): string {
@@ -39,8 +52,25 @@ export class Keeper {
     return this.#about.started_ms;
   }
 
+  get knownGround(): boolean {
+    return this.#about.knownGround;
+  }
+
   get answers(): Answers | null {
     return this.#answers;
+  }
+
+  get hindsight(): Kept | null {
+    return this.#hindsight;
+  }
+
+  get branch(): Branch | null {
+    return this.#about.branch ?? null;
+  }
+
+  lookedBack(kept: Kept, run: Run): void {
+    this.#hindsight = kept;
+    this.keep(run);
   }
 
   answer(answers: Answers, run: Run): void {
@@ -55,8 +85,9 @@ export class Keeper {
 
   keep(run: Run): void {
     if (this.#stopped) return;
-    const saved = this.#line(run);
-    this.#waiting = { saved, state: this.#state(run) };
+    const finished = this.#finished(run);
+    const saved = this.#line(run, finished);
+    this.#waiting = { saved, state: this.#state(run), finished };
     // Noted now, for the write may have to wait for the one before it, and the page may close meanwhile.
     notePending('runs', saved.id, saved);
     this.#writing ??= this.#write();
@@ -74,11 +105,11 @@ export class Keeper {
 
   async #write(): Promise<void> {
     while (this.#waiting) {
-      const { saved, state } = this.#waiting;
+      const { saved, state, finished } = this.#waiting;
       this.#waiting = null;
       const before = device.runs.find((one) => one.id === this.id);
-      // A practice has no score, and so no place in a standing.
-      if (saved.score !== null && !before?.finished) device.stand(saved.who, saved.lesson, saved.score, saved.passed);
+      // A practice has no score, and so no place in a standing; neither has a run on known ground, as a branch is.
+      if (finished !== null && !this.knownGround && !before?.finished) device.stand(saved.who, finished);
       await device.putRun(saved);
       if (!this.#stopped) await device.storage.put('states', state);
     }
@@ -95,14 +126,29 @@ export class Keeper {
 
   #name(): string {
     const known = device.runs.find((one) => one.id === this.id);
-    const { lesson, started_ms } = this.#about;
-    return known?.name ?? t('runs.defaultName', { lesson: say(lesson.title), started_ms });
+    const { lesson, started_ms, branch } = this.#about;
+    if (known) return known.name;
+    return branch
+      ? t('runs.branchName', { name: branch.name, at_s: branch.at_s }).slice(0, LONGEST_NAME)
+      : t('runs.defaultName', { lesson: say(lesson.title), started_ms });
   }
 
-  #line(run: Run): SavedRun {
+  /** What a finished run comes to; null while it goes on, and for a practice, which is not judged. */
+  #finished(run: Run): FinishedRun | null {
+    const { lesson } = this.#about;
+    if (!isScored(lesson) || !isOver(run, lesson)) return null;
+    const { score, passed, items } = grade(run, lesson);
+    return {
+      lesson: lesson.id,
+      score,
+      passed: passed && !this.knownGround,
+      shown: shownIn(items),
+      finished_ms: Date.now(),
+    };
+  }
+
+  #line(run: Run, finished: FinishedRun | null): SavedRun {
     const { lesson, started_ms } = this.#about;
-    const finished = isOver(run, lesson);
-    const score = finished ? scoreOf(run, lesson) : null;
     return {
       id: this.id,
       who: this.who,
@@ -112,15 +158,23 @@ export class Keeper {
       saved_ms: Date.now(),
       depth_m: run.state.hole.depth_m,
       time_s: run.state.tick,
-      score,
-      passed: score !== null && grade(run, lesson).passed,
-      finished,
+      score: finished?.score ?? null,
+      passed: finished?.passed ?? false,
+      ...(this.knownGround ? { knownGround: true } : {}),
+      finished: isOver(run, lesson),
       asked: this.#answers !== null,
+      ...(this.branch ? { branch: this.branch } : {}),
       file: this.file(run),
     };
   }
 
   #state(run: Run): RunState {
-    return { id: this.id, ticks: run.state.tick, snapshot: snapshotOf(run), record: structuredClone(run.record) };
+    return {
+      id: this.id,
+      ticks: run.state.tick,
+      snapshot: snapshotOf(run),
+      record: structuredClone(run.record),
+      hindsight: this.#hindsight,
+    };
   }
 }

@@ -4,6 +4,7 @@ import { grade, lessonOf, readRunFile, replayFile, RUN_FILE_LIMIT, scoreOf, tooL
 import type { Run } from '$sim';
 import { newId } from './chance';
 import { device } from './device.svelte';
+import { hasSeen } from './progress';
 import type { SavedRun } from './records';
 import type { KeyedMessage } from '../words';
 
@@ -40,6 +41,8 @@ function refused(problem: { problem: string; data: KeyedMessage['data'] }): Open
 function savedRun(file: RunFile, run: Run): SavedRun {
   const lesson = lessonOf(file)!;
   const score = file.finished ? scoreOf(run, lesson) : null;
+  const owner = device.learners.find((one) => one.id === file.who) ?? null;
+  const knownGround = !file.finished && hasSeen(owner, file.lesson, file.seed);
   return {
     id: newId(),
     who: file.who,
@@ -51,6 +54,7 @@ function savedRun(file: RunFile, run: Run): SavedRun {
     time_s: file.ticks,
     score,
     passed: score !== null && grade(run, lesson).passed,
+    ...(knownGround ? { knownGround } : {}),
     finished: file.finished,
     asked: file.answers !== undefined,
     file: JSON.stringify(file),

@@ -1,10 +1,10 @@
 // The places of the app and their addresses: the part after the #.
 
 export type Place =
-  | { readonly name: 'start' | 'work' | 'debrief' | 'record' | 'form' | 'runs' | 'about' | 'help' | 'lost' }
+  | { readonly name: 'start' | 'work' | 'debrief' | 'record' | 'form' | 'runs' | 'about' | 'help' | 'words' | 'lost' }
   | { readonly name: 'brief'; readonly lesson: string };
 
-const PLAIN = ['work', 'debrief', 'record', 'form', 'runs', 'about', 'help'] as const;
+const PLAIN = ['work', 'debrief', 'record', 'form', 'runs', 'about', 'help', 'words'] as const;
 
 export function placeOf(hash: string): Place {
   const [name = '', detail = '', ...rest] = hash.replace(/^#\/?/, '').split('/');

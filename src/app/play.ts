@@ -1,14 +1,31 @@
 // Door of the playing part, which comes after the first screen: lessons with their words, and runs begun, gone on with, opened.
-import { lessonOf, readRunFile, replayFile, scenarioOf, type Lesson, type Problem } from '$lessons';
-import { createRun, hashRun, restoreRun, type Run, type Snapshot } from '$sim';
+import {
+  grade,
+  lessonOf,
+  readRunFile,
+  replayFile,
+  runAtMark,
+  scenarioOf,
+  shownIn,
+  type Lesson,
+  type Mark,
+  type PartShown,
+  type Past,
+  type Problem,
+} from '$lessons';
+import { hashRun, restoreRun, type Run, type Snapshot } from '$sim';
+import { cutawayView, type CutawayView } from '../cutaway/view';
 import { addMessages } from '../words';
 import { laterMessages } from '../words/later';
 import { newId } from './chance';
 import { current } from './current.svelte';
 import { device } from './device.svelte';
+import { Worked } from './example.svelte';
 import { Keeper } from './keeper';
-import type { SavedRun } from './records';
+import { hasSeen, withRun } from './progress';
+import type { Learner, SavedRun } from './records';
 import { Session } from './session.svelte';
+import { startOf, takeStart, type Waiting } from './startOf';
 
 addMessages(laterMessages);
 
@@ -16,19 +33,45 @@ export { checkFile, openText, type Opened } from './openFile';
 export { verdictOf } from '$sim';
 export { grade, isScored, outcomeOf, recordOf, writeRecordCsv, writeRecordJson, type Grade } from '$lessons';
 
-/** Begins a run of a lesson on the ground of a seed; the cautions read before enter its log. */
-export function begin(lesson: Lesson, seed: number, cautions: readonly string[]): void {
-  const run = createRun(scenarioOf(lesson, seed));
+/** Begins a run of a lesson on the ground of a seed; the cautions read before enter its log. False when nobody waited for the start. */
+export async function begin(
+  lesson: Lesson,
+  seed: number,
+  cautions: readonly string[],
+  waiting: Waiting = {},
+): Promise<boolean> {
+  const run = await takeStart(lesson, seed, waiting);
+  if (!run) return false;
+  const knownGround = hasSeen(device.learner, lesson.id, seed);
   const keeper = new Keeper({
     id: newId(),
     who: device.learner?.id ?? 'T-00',
     lesson,
     started_ms: Date.now(),
     answers: null,
+    knownGround,
   });
   takeUp(run, lesson, keeper);
   for (const caution of cautions) current.session?.act('readCaution', { caution });
   current.session?.keep();
+  return true;
+}
+
+/** In the run just begun a careful crew shows the work: all of it, or all but its last part. */
+export function showExample(shown: PartShown): void {
+  if (current.session) current.worked = new Worked(current.session, shown);
+}
+
+/** The lesson's start on the ground of a seed, as far as its view level shows it. */
+export async function openingView(lesson: Lesson, seed: number): Promise<CutawayView> {
+  return cutawayView(await startOf(lesson, seed), lesson.view);
+}
+
+/** What the record of somebody new would say after this run alone. */
+export function recordAfter(run: Run, lesson: Lesson, who: string): Learner {
+  const { score, passed, items } = grade(run, lesson);
+  const nobody: Learner = { id: who, picture: null, number: null, made_ms: 0, best: {} };
+  return withRun(nobody, { lesson: lesson.id, score, passed, shown: shownIn(items), finished_ms: 0 });
 }
 
 /** Takes up a saved run where it was left. A problem leaves the present run as it is. */
@@ -44,9 +87,26 @@ export async function goOn(saved: SavedRun): Promise<Problem | null> {
     run = replayed.run!;
   }
   const answers = read.file.answers ?? null;
-  const { id, who, started_ms } = saved;
-  takeUp(run, lesson, new Keeper({ id, who, lesson, started_ms, answers }));
+  const { id, who, started_ms, branch, knownGround = false } = saved;
+  const hindsight = (await device.storage.get('states', saved.id))?.hindsight;
+  takeUp(run, lesson, new Keeper({ id, who, lesson, started_ms, answers, hindsight, branch, knownGround }));
   return null;
+}
+
+/** Begins a run of its own where another stood at a mark: what came after is tried again. It counts as gone back, and so for practice only. */
+export function branchAt(past: Past, mark: Mark, from: Keeper, name: string, fromTick: number): void {
+  const run = runAtMark({ ...past, scenario: { ...past.scenario, practice: true } }, mark);
+  const keeper = new Keeper({
+    id: newId(),
+    who: from.who,
+    lesson: past.lesson,
+    started_ms: Date.now(),
+    answers: null,
+    branch: { id: from.id, name, at_s: mark.tick },
+    knownGround: true,
+  });
+  takeUp(run, past.lesson, keeper);
+  current.session?.act('goBack', { fromTick });
 }
 
 /** The quick way: the frozen state kept beside the run, taken only if its hash is the one the run file names. */
@@ -71,5 +131,7 @@ function takeUp(run: Run, lesson: Lesson, keeper: Keeper): void {
   current.close();
   current.session = new Session({ lesson, run, save: (kept) => keeper.keep(kept) });
   current.keeper = keeper;
+  // Whoever stands before it now has seen this ground, also where the run is someone else's.
+  if (device.learner) device.see(device.learner.id, lesson.id, run.scenario.seed);
   device.change({ run: keeper.id });
 }

@@ -1,5 +1,6 @@
 // What the device keeps, as plain records with an id each.
-import type { Asked } from '$lessons';
+import type { Asked, DrillId } from '$lessons';
+import type { Kept } from '../hindsight/lookBack';
 import type { PictureName } from './pictures';
 
 /** Someone who learns on this device: a picture or a number, never a name. */
@@ -11,6 +12,19 @@ export interface Learner {
   readonly made_ms: number;
   /** Best of the finished runs, by lesson; it stays when runs are deleted. */
   readonly best: Readonly<Record<string, Standing>>;
+  /** What the finished runs showed of each drill's subject. Left out by learners kept before it was noted. */
+  readonly shown?: Shown;
+  /** Numbers of the grounds this learner has stood on, by lesson: a pass wants another. */
+  readonly seen?: Readonly<Record<string, readonly number[]>>;
+}
+
+export type Shown = Readonly<Partial<Record<DrillId, ShownOf>>>;
+
+/** Shares of the subject's points, 0 to 1. */
+export interface ShownOf {
+  readonly best_frac: number;
+  readonly last_frac: number;
+  readonly last_ms: number;
 }
 
 export interface Standing {
@@ -32,10 +46,21 @@ export interface SavedRun {
   /** null until the run is finished, and always for a practice. */
   readonly score: number | null;
   readonly passed: boolean;
+  /** The learner had stood on this ground before: practice, without a place in the standing. */
+  readonly knownGround?: boolean;
   readonly finished: boolean;
   /** The questions of the debrief are answered, so the ground may be shown. */
   readonly asked: boolean;
+  /** Left out: the run began at its beginning. */
+  readonly branch?: Branch;
   readonly file: string;
+}
+
+/** Where a run branches from another: which, as it was called then, and at which job second. */
+export interface Branch {
+  readonly id: string;
+  readonly name: string;
+  readonly at_s: number;
 }
 
 /** The frozen state beside a run, to go on without replaying it; useless once the physics has another version. */
@@ -44,6 +69,8 @@ export interface RunState {
   readonly ticks: number;
   readonly snapshot: unknown;
   readonly record: unknown;
+  /** What looking back on the run has found so far. */
+  readonly hindsight?: Kept | null;
 }
 
 export const THEMES = ['paper', 'night', 'sun'] as const;

@@ -11,7 +11,7 @@ import {
   type Run,
   type Senses,
 } from '$sim';
-import { isOver, type Lesson } from '$lessons';
+import { entriesBefore, isOver, restCrew, type Crew, type Deed, type Lesson } from '$lessons';
 import { feltMessage, isDanger, type FeltMessage } from './felt';
 import { createTicker, type Speed } from './ticker';
 
@@ -19,6 +19,9 @@ import { createTicker, type Speed } from './ticker';
 const ENGINE_BUDGET_ms = 12;
 /** Messages kept for the text log; older ones are in the run's own record. */
 const MESSAGES_KEPT = 200;
+
+/** Hears of a deed of the crew that plays, what came of it, and what could be sensed in the moment before. */
+export type OnDeed = (deed: Deed, result: ActResult, senses: Senses) => void;
 
 export interface SessionOptions {
   lesson: Lesson;
@@ -42,6 +45,10 @@ export class Session {
   finished = $state(false);
   /** True after the clock fell back to real time by itself, until a speed is chosen. */
   slowed = $state(false);
+  /** The crew that plays at present, or null: then whoever sits at the screen does. */
+  driver: Crew | null = $state.raw(null);
+  /** While a crew plays: as fast as the engine can, whatever the pace; a pause stops it all the same. */
+  hurried = $state(false);
   #speed: Speed = $state(0);
 
   readonly #save: (run: Run) => void;
@@ -49,6 +56,9 @@ export class Session {
   readonly #now_ms: () => number;
   readonly #ticker = createTicker();
   #handle: number | null = null;
+  #onDeed: OnDeed | null = null;
+  /** Tick at which the driving crew last looked: it looks once a second. */
+  #lookedAt = -1;
   #eventsSeen = 0;
   #messageCount = 0;
   #savedAt_ms: number;
@@ -67,6 +77,7 @@ export class Session {
     this.#now_ms = options.now_ms ?? (() => performance.now());
     this.#savedAt_ms = this.#now_ms();
     this.#eventsSeen = this.run.record.events.length;
+    this.driver = restCrew(this.run, this.lesson);
     this.#look();
     if (typeof document !== 'undefined') document.addEventListener('visibilitychange', this.#hidden);
   }
@@ -84,8 +95,31 @@ export class Session {
     this.#wake();
   }
 
-  /** Does an act now. A refusal or a wrong payload changes nothing but lastResult and the run's own note of it. */
+  /**
+   * Lets a crew play on from here, at the pace of the clock: before each second that no wait fills it looks and does one act or none,
+   * by the same act() as a learner. Hears of each deed, with the senses of the moment before it, and may pause the clock there. null gives the work back.
+   */
+  drive(crew: Crew | null, onDeed: OnDeed | null = null): void {
+    this.driver = crew;
+    this.#onDeed = onDeed;
+    this.#lookedAt = -1;
+    this.hurried = false;
+    this.#ticker.reset();
+    this.#wake();
+  }
+
+  /**
+   * Does an act now. A refusal or a wrong payload changes nothing but lastResult and the run's own note of it.
+   * While a crew plays it has the hands, and nothing is done. Who leaves the rest to a crew sees it play on.
+   */
   act(name: ActionName, payload: Payload = {}): ActResult {
+    if (this.driver) return (this.lastResult = { kind: 'refused', reason: 'handsBusy' });
+    const result = this.#act(name, payload);
+    if (name === 'leaveToCrew' && result.kind === 'done') this.drive(restCrew(this.run, this.lesson));
+    return result;
+  }
+
+  #act(name: ActionName, payload: Payload): ActResult {
     const result = act(this.run, name, payload);
     this.lastResult = result;
     if (result.kind === 'refused')
@@ -100,25 +134,28 @@ export class Session {
   /** One job second, for the step button. */
   stepOnce(): void {
     if (this.finished) return;
-    step(this.run);
+    this.#crewActs();
+    if (!isOver(this.run, this.lesson)) step(this.run);
     this.#hear();
     this.#look();
   }
 
   /**
-   * Back to the moment before the log's entry of that index, in practice only. The run so far is replayed up to there,
-   * and the log says that it was done.
+   * Back to the moment before the log's entry of that index, in practice only, and not to before the learner took over.
+   * The run so far is replayed up to there, and the log says that it was done.
    */
   goBackTo(logIndex: number): ActResult {
     const entry = this.run.log[logIndex];
-    if (!entry || !this.run.scenario.practice) return this.act('goBack', { fromTick: this.run.state.tick });
+    if (!entry || !this.run.scenario.practice || logIndex < entriesBefore(this.run))
+      return this.act('goBack', { fromTick: this.run.state.tick });
     const fromTick = this.run.state.tick;
     this.#speed = 0;
     this.run = replayRun(this.run.scenario, this.run.log.slice(0, logIndex), entry[0]);
     this.#eventsSeen = this.run.record.events.length;
     this.messages = this.messages.filter((message) => message.time_s <= entry[0]);
     this.finished = false;
-    return this.act('goBack', { fromTick });
+    this.drive(restCrew(this.run, this.lesson));
+    return this.#act('goBack', { fromTick });
   }
 
   pauseAndKeep(): void {
@@ -139,14 +176,16 @@ export class Session {
 
   #wake(): void {
     if (this.#handle !== null || this.finished) return;
-    if (this.#speed === 0 && !this.run.state.wait) return;
+    // A wait runs by itself; but a crew that plays stands still when the clock does.
+    if (this.#speed === 0 && (this.driver || !this.run.state.wait)) return;
     this.#handle = this.#frames.request((now_ms) => this.#picture(now_ms));
   }
 
   #picture(now_ms: number): void {
     this.#handle = null;
     const waiting = this.run.state.wait !== null;
-    const ticked = waiting ? this.#wait() : this.#ticks(this.#ticker.due(now_ms, this.#speed));
+    const hurried = this.driver !== null && this.hurried;
+    const ticked = waiting || hurried ? this.#engine(hurried) : this.#ticks(this.#ticker.due(now_ms, this.#speed));
     if (ticked > 0) this.#look();
     const waited = waiting && this.run.state.wait === null;
     if (waited || (ticked > 0 && this.#now_ms() - this.#savedAt_ms >= AUTOSAVE_ms)) this.keep();
@@ -155,23 +194,41 @@ export class Session {
 
   #ticks(due: number): number {
     for (let done = 0; done < due; done++) {
-      step(this.run);
+      // Paused by what heard of the deed: the second is not played.
+      if (this.#crewActs() && this.#speed === 0) return done;
+      if (!isOver(this.run, this.lesson)) step(this.run);
       if (this.#hear() || isOver(this.run, this.lesson)) return done + 1;
     }
     return due;
   }
 
-  /** A wait runs as fast as the engine can, until the run itself ends the wait. */
-  #wait(): number {
+  /** As fast as the engine can: until the run itself ends its wait, or, hurried, while a crew plays. */
+  #engine(hurried: boolean): number {
     const until_ms = this.#now_ms() + ENGINE_BUDGET_ms;
     let done = 0;
     do {
-      step(this.run);
+      if (hurried && this.#crewActs() && this.#speed === 0) break;
+      if (!isOver(this.run, this.lesson)) step(this.run);
       done++;
       if (this.#hear() || isOver(this.run, this.lesson)) break;
-    } while (this.run.state.wait && this.#now_ms() < until_ms);
+    } while ((hurried || this.run.state.wait) && this.#now_ms() < until_ms);
     this.#ticker.reset();
     return done;
+  }
+
+  /** The driving crew looks and does one act or none; true if it did one. Who waits looks up again when the wait is over. */
+  #crewActs(): boolean {
+    const { tick, wait } = this.run.state;
+    if (!this.driver || wait || this.#lookedAt === tick || isOver(this.run, this.lesson)) return false;
+    this.#lookedAt = tick;
+    const senses = sensesOf(this.run);
+    const deed = this.driver.decide(senses);
+    if (!deed) return false;
+    const result = act(this.run, deed.action, deed.payload);
+    this.#onDeed?.(deed, result, senses);
+    this.#hear();
+    if (this.#speed === 0) this.#look();
+    return true;
   }
 
   /** Passes on what happened since the last look; true if it slowed the clock. */
@@ -184,12 +241,13 @@ export class Session {
       if (message) this.#say(message);
       if (isDanger(event.name)) danger = true;
     }
-    if (danger && this.#speed > 1) {
+    // A crew that plays knows what to do: nobody has to hurry to the hands.
+    if (danger && this.#speed > 1 && !this.driver) {
       this.#speed = 1;
       this.slowed = true;
       this.#ticker.reset();
     }
-    return danger;
+    return danger && !this.driver;
   }
 
   #say(message: Omit<FeltMessage, 'number'>): void {
@@ -202,6 +260,7 @@ export class Session {
     this.frame++;
     if (!this.finished && isOver(this.run, this.lesson)) {
       this.finished = true;
+      this.driver = null;
       this.#speed = 0;
       this.keep();
     }

@@ -3,71 +3,8 @@
 import uPlot from 'uplot';
 import 'uplot/dist/uPlot.min.css';
 import { formatNumber, t, type MessageKey } from '../words';
-import type { TraceColumns, TraceMark } from './tracesOf';
-
-interface Line {
-  label: MessageKey;
-  column: keyof TraceColumns;
-  colour: 'ink' | 'accent' | 'water';
-  dashed?: boolean;
-}
-
-interface Panel {
-  title: MessageKey;
-  unit: MessageKey;
-  lines: readonly Line[];
-  /** Depths and levels grow downwards. */
-  down?: boolean;
-  least?: number;
-}
-
-const PANELS: readonly Panel[] = [
-  {
-    title: 'charts.depth',
-    unit: 'charts.unit.m',
-    down: true,
-    least: 1,
-    lines: [
-      { label: 'charts.hole', column: 'hole_m', colour: 'ink' },
-      { label: 'charts.bit', column: 'bit_m', colour: 'accent' },
-    ],
-  },
-  {
-    title: 'charts.holeLevel',
-    unit: 'charts.unit.m',
-    down: true,
-    least: 0.5,
-    lines: [{ label: 'charts.holeLevel', column: 'holeLevel_m', colour: 'water' }],
-  },
-  {
-    title: 'charts.pitLevel',
-    unit: 'charts.unit.cm',
-    down: true,
-    least: 10,
-    lines: [
-      { label: 'charts.settling', column: 'settling_cm', colour: 'ink', dashed: true },
-      { label: 'charts.suction', column: 'suction_cm', colour: 'water' },
-    ],
-  },
-  {
-    title: 'charts.returns',
-    unit: 'charts.unit.percent',
-    least: 100,
-    lines: [{ label: 'charts.returns', column: 'returns_percent', colour: 'water' }],
-  },
-  {
-    title: 'charts.flow',
-    unit: 'charts.unit.Lmin',
-    least: 50,
-    lines: [{ label: 'charts.flow', column: 'flow_Lmin', colour: 'water' }],
-  },
-  {
-    title: 'charts.bed',
-    unit: 'charts.unit.cm',
-    least: 10,
-    lines: [{ label: 'charts.bed', column: 'bed_cm', colour: 'accent' }],
-  },
-];
+import type { Panel } from './panelList';
+import type { Columns, Done, TraceMark } from './tracesOf';
 
 export interface Panels {
   /** Puts the reading line at a row of the trace. */
@@ -89,19 +26,28 @@ export interface PanelLook {
 const HEIGHT_px = 132;
 const AXIS_ROOM_em = 3.6;
 
+/** What is drawn: the charts, their columns, events and acts over them, and how many minutes the unit of the time axis has. */
+export interface Drawn {
+  panels: readonly Panel[];
+  columns: Columns<string>;
+  marks: readonly TraceMark[];
+  done: readonly Done[];
+  unit_min: number;
+}
+
 export function createPanels(
   host: HTMLElement,
-  columns: TraceColumns,
-  marks: readonly TraceMark[],
+  { panels, columns, marks, done, unit_min }: Drawn,
   look: PanelLook,
   width_px: number,
   onpoint: (row: number) => void,
 ): Panels {
   const charts: uPlot[] = [];
   const font = `${look.text_px}px ${look.font}`;
+  const time = columns.time_min.map((at_min) => at_min / unit_min);
 
-  PANELS.forEach((panel, index) => {
-    const last = index === PANELS.length - 1;
+  panels.forEach((panel, index) => {
+    const last = index === panels.length - 1;
     const chart = new uPlot(
       {
         width: width_px,
@@ -144,10 +90,10 @@ export function createPanels(
           })),
         ],
         hooks: {
-          draw: [(u) => drawMarks(u, marks, look, index === 0)],
+          draw: [(u) => drawDone(u, done, unit_min, look), (u) => drawMarks(u, marks, unit_min, look, index === 0)],
         },
       },
-      [columns.time_min, ...panel.lines.map((line) => columns[line.column])],
+      [time, ...panel.lines.map((line) => columns[line.column]!)],
       host.querySelector<HTMLElement>(`[data-panel="${index}"]`) ?? host,
     );
     const tell = (event: PointerEvent): void => onpoint(chart.posToIdx(event.offsetX));
@@ -159,7 +105,7 @@ export function createPanels(
   return {
     point(row) {
       for (const chart of charts) {
-        const left = chart.valToPos(columns.time_min[row] ?? 0, 'x');
+        const left = chart.valToPos(time[row] ?? 0, 'x');
         chart.setCursor({ left, top: 10 }, false);
       }
     },
@@ -172,14 +118,29 @@ export function createPanels(
   };
 }
 
-export const PANEL_HEADS = PANELS.map(({ title, unit, lines }) => ({ title, unit, lines }));
-
 function rangeOf(panel: Panel, low: number, high: number): [number, number] {
   const top = Math.max(panel.least ?? 0, high * 1.06);
   return [Math.min(0, low), top];
 }
 
-function drawMarks(u: uPlot, marks: readonly TraceMark[], look: PanelLook, named: boolean): void {
+/** Each act as a short stroke on the time axis. */
+function drawDone(u: uPlot, done: readonly Done[], unit_min: number, look: PanelLook): void {
+  const { ctx, bbox } = u;
+  ctx.save();
+  ctx.strokeStyle = look.muted;
+  ctx.lineWidth = devicePixelRatio;
+  ctx.beginPath();
+  for (const { time_min } of done) {
+    const x = Math.round(u.valToPos(time_min / unit_min, 'x', true)) + 0.5;
+    if (x < bbox.left || x > bbox.left + bbox.width) continue;
+    ctx.moveTo(x, bbox.top);
+    ctx.lineTo(x, bbox.top + 6 * devicePixelRatio);
+  }
+  ctx.stroke();
+  ctx.restore();
+}
+
+function drawMarks(u: uPlot, marks: readonly TraceMark[], unit_min: number, look: PanelLook, named: boolean): void {
   const { ctx, bbox } = u;
   ctx.save();
   ctx.strokeStyle = look.accent;
@@ -191,7 +152,8 @@ function drawMarks(u: uPlot, marks: readonly TraceMark[], look: PanelLook, named
   ctx.textAlign = 'left';
   let wordsRight = -Infinity;
   for (const mark of marks) {
-    const x = Math.round(u.valToPos(mark.time_min, 'x', true)) + 0.5;
+    const x = Math.round(u.valToPos(mark.time_min / unit_min, 'x', true)) + 0.5;
+    if (x < bbox.left || x > bbox.left + bbox.width) continue;
     ctx.globalAlpha = 0.6;
     ctx.beginPath();
     ctx.moveTo(x, bbox.top);

@@ -1,18 +1,24 @@
-// The trace of a run as columns for the charts, in people's units, and the events worth a mark.
+// The trace of a run as columns for the charts, in people's units, the events worth a mark, and what the crew did.
 
-import type { EventName, RunEvent, Run } from '$sim';
+import type { ActionName, EventName, Run, RunEvent } from '$sim';
 
-export interface TraceColumns {
-  time_min: Float64Array;
-  bit_m: Float64Array;
-  hole_m: Float64Array;
-  holeLevel_m: Float64Array;
-  settling_cm: Float64Array;
-  suction_cm: Float64Array;
-  returns_percent: Float64Array;
-  flow_Lmin: Float64Array;
-  bed_cm: Float64Array;
-}
+/** Columns of equal length over the same times. */
+export type Columns<Name extends string> = { time_min: Float64Array } & Record<Name, Float64Array>;
+
+export type TraceColumns = Columns<
+  | 'bit_m'
+  | 'hole_m'
+  | 'holeLevel_m'
+  | 'settling_cm'
+  | 'suction_cm'
+  | 'returns_percent'
+  | 'flow_Lmin'
+  | 'bed_cm'
+  | 'soaked_gL'
+  | 'fallen_L'
+>;
+
+export type WellColumns = Columns<'level_m' | 'drawn_Lmin' | 'cloudy_NTU' | 'sand_mgL'>;
 
 /** Events that get a mark, by name; the others would crowd the charts. */
 const MARKED: readonly EventName[] = [
@@ -30,11 +36,23 @@ const MARKED: readonly EventName[] = [
   'nightfall',
   'morning',
   'drillingStopped',
+  'sealSet',
+  'wellClear',
+  'dipped',
+  'testDone',
+  'disinfected',
+  'headWorksDone',
 ];
 
 export interface TraceMark {
   time_min: number;
   name: EventName;
+}
+
+/** Something done, and when. */
+export interface Done {
+  time_min: number;
+  action: ActionName;
 }
 
 function scaled(column: Float64Array, length: number, factor: number): Float64Array {
@@ -43,7 +61,7 @@ function scaled(column: Float64Array, length: number, factor: number): Float64Ar
   return out;
 }
 
-export function tracesOf({ record }: Run): TraceColumns {
+export function tracesOf({ record }: Pick<Run, 'record'>): TraceColumns {
   const { columns, length } = record.trace;
   return {
     time_min: scaled(columns.time_s, length, 1 / 60),
@@ -55,11 +73,37 @@ export function tracesOf({ record }: Run): TraceColumns {
     returns_percent: scaled(columns.returns_frac, length, 100),
     flow_Lmin: scaled(columns.flow_m3s, length, 60000),
     bed_cm: scaled(columns.bed_m, length, 100),
+    soaked_gL: scaled(columns.soaked_gL, length, 1),
+    fallen_L: scaled(columns.fallen_m3, length, 1000),
+  };
+}
+
+export function wellTracesOf({ record }: Pick<Run, 'record'>): WellColumns {
+  const { columns, length } = record.wellTrace;
+  return {
+    time_min: scaled(columns.time_s, length, 1 / 60),
+    level_m: scaled(columns.level_m, length, 1),
+    drawn_Lmin: scaled(columns.drawn_m3s, length, 60000),
+    cloudy_NTU: scaled(columns.turbidity_NTU, length, 1),
+    sand_mgL: scaled(columns.sand_gL, length, 1000),
   };
 }
 
 export function marksOf(events: readonly RunEvent[]): TraceMark[] {
   return events.filter(({ name }) => MARKED.includes(name)).map(({ name, tick }) => ({ name, time_min: tick / 60 }));
+}
+
+/** What is done to the work itself; the book would crowd it. */
+const UNMARKED: readonly ActionName[] = ['readCaution', 'useHint', 'goBack', 'note', 'record', 'nameSample', 'waitFor'];
+
+/** The acts of a run that were carried out. */
+export function doneIn({ log, record }: Pick<Run, 'log' | 'record'>): Done[] {
+  const refused = new Set(
+    record.events.filter(({ name }) => name === 'refused').map(({ tick, data }) => `${tick} ${data.action}`),
+  );
+  return log
+    .filter(([tick, action]) => !UNMARKED.includes(action) && !refused.has(`${tick} ${action}`))
+    .map(([tick, action]) => ({ time_min: tick / 60, action }));
 }
 
 /** Index of the row nearest to a time; the times rise. */

@@ -71,9 +71,26 @@ function tellFluid(view: CutawayView, hole: ShownHole): Description {
 }
 
 function tellPump({ pump }: CutawayView): Description {
-  const state = !pump.primed ? 'pumpDry' : !pump.running ? 'pumpOff' : pump.flow_m3s > 0 ? 'pumpRunning' : 'pumpNoFlow';
+  const state = pump.dead
+    ? 'pumpDead'
+    : !pump.primed
+      ? 'pumpDry'
+      : !pump.running
+        ? 'pumpOff'
+        : pump.flow_m3s > 0
+          ? 'pumpRunning'
+          : 'pumpNoFlow';
   return { thing: 'pump', key: key(state) };
 }
+
+const hoseWord = (view: CutawayView) =>
+  view.pump.lost_frac > 0
+    ? flowing(view)
+      ? 'deliveryHoseSprays'
+      : 'deliveryHoseTorn'
+    : flowing(view)
+      ? 'deliveryHoseFlowing'
+      : 'deliveryHose';
 
 function tellReturns(view: CutawayView): Description {
   const { share_frac, fines_frac, grains_frac } = view.returns;
@@ -148,7 +165,7 @@ export function describe(view: CutawayView, thing: Thing): Description | null {
     case 'pump':
       return tellPump(view);
     case 'deliveryHose':
-      return { thing, key: key(flowing(view) ? 'deliveryHoseFlowing' : 'deliveryHose') };
+      return { thing, key: key(hoseWord(view)) };
     case 'suctionHose':
       return { thing, key: key(flowing(view) ? 'suctionHoseFlowing' : 'suctionHose') };
     case 'rack':

@@ -46,6 +46,22 @@ export function createHoses(): Part {
     return [up, down];
   }
 
+  /** A tear near the swivel: two short marks, and under pressure a fan of drops that fall to the ground. */
+  function drawTear(up: HosePath, view: CutawayView, { look, place }: Scene): void {
+    const u = place.gear_px;
+    const x = up.x2 - 3 * u;
+    const y = up.y2 + 2 * u;
+    delivery.moveTo(x - 3 * u, y - 4 * u).lineTo(x + u, y + 4 * u);
+    delivery.moveTo(x + u, y - 4 * u).lineTo(x - 3 * u, y + 4 * u);
+    delivery.stroke({ color: look.accent, width: Math.max(1.4, 2 * u), cap: 'round' });
+    if (!(view.pump.flow_m3s > 0)) return;
+    for (let i = 0; i < 5; i++) {
+      const reach = (10 + 9 * i) * u;
+      delivery.moveTo(x, y).quadraticCurveTo(x - reach * 0.7, y - (14 - 2 * i) * u, x - reach, y + (10 + 4 * i) * u);
+    }
+    delivery.stroke({ color: look.water, width: Math.max(1.2, 1.6 * u), cap: 'round' });
+  }
+
   function redraw(view: CutawayView, scene: Scene): void {
     const { look, place } = scene;
     const [up, down] = paths(view, scene);
@@ -53,7 +69,9 @@ export function createHoses(): Part {
     delivery.clear();
     suction.clear();
     if (view.pit.dug) drawHose(suction, down, width, look.ink, look.hose, look.hoseLight);
-    if (!view.stem.out) drawHose(delivery, up, width, look.ink, look.hose, look.hoseLight);
+    if (view.stem.out) return;
+    drawHose(delivery, up, width, look.ink, look.hose, look.hoseLight);
+    if (view.pump.lost_frac > 0) drawTear(up, view, scene);
   }
 
   return {
@@ -67,7 +85,7 @@ export function createHoses(): Part {
         memory(
           scene.bit_m,
           view.stem.rods,
-          Math.round(pump.throttle_frac * 20) + (pump.flow_m3s > 0 ? 100 : 0),
+          Math.round(pump.throttle_frac * 20) + (pump.flow_m3s > 0 ? 100 : 0) + (pump.lost_frac > 0 ? 200 : 0),
           pit.strainer_m,
         )
       ) {

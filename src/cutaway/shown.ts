@@ -35,6 +35,10 @@ export interface ShownPump {
   /** Engine on: the throttle is open. */
   running: boolean;
   throttle_frac: number;
+  /** The engine has died. */
+  dead: boolean;
+  /** Share of the flow that a torn hose throws on the ground; 0: whole. */
+  lost_frac: number;
   flow_m3s: number;
   /** Mean speed in the bore of the stem, downwards positive, m/s. */
   bore_ms: number;

@@ -72,7 +72,16 @@ function createView(run: Run, level: ViewLevel): CutawayView {
       tight: false,
       out: false,
     },
-    pump: { primed: false, running: false, throttle_frac: 0, flow_m3s: 0, bore_ms: 0, jet_ms: 0 },
+    pump: {
+      primed: false,
+      running: false,
+      throttle_frac: 0,
+      dead: false,
+      lost_frac: 0,
+      flow_m3s: 0,
+      bore_ms: 0,
+      jet_ms: 0,
+    },
     returns: { share_frac: 0, fines_frac: 0, grains_frac: new Float64Array(SIZE_CLASSES.length), colour: 'brown' },
     pit: {
       dug: true,
@@ -138,7 +147,9 @@ function fillPump(view: CutawayView, { state, kit, work }: Run): void {
   pump.throttle_frac = state.pump.throttle_frac;
   pump.running = state.pump.throttle_frac > 0;
   pump.flow_m3s = state.pump.flow_m3s;
-  pump.bore_ms = state.pump.flow_m3s / ((Math.PI / 4) * kit.rodBore_m * kit.rodBore_m);
+  pump.dead = state.faults.engineDead;
+  pump.lost_frac = state.faults.hoseLost_frac;
+  pump.bore_ms = (state.pump.flow_m3s * (1 - pump.lost_frac)) / ((Math.PI / 4) * kit.rodBore_m * kit.rodBore_m);
   pump.jet_ms = state.pump.flow_m3s > 0 ? work.flowResult.nozzleVelocity_ms : 0;
 }
 

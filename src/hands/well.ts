@@ -181,14 +181,32 @@ export function drillingWellHands(desk: Desk, well: Well): Hand[] {
   ];
 }
 
+/** The rest may be left to a crew, once the lesson's own decision has been made. */
+function leaving(desk: Desk): Hand[] {
+  if (!desk.session.lesson.leaves) return [];
+  return [
+    {
+      form: 'button',
+      id: 'leaveToCrew',
+      drawing: 'handOver',
+      label: 'work.leaveToCrew',
+      narrow: true,
+      detail: { key: desk.session.run.state.leaving === 'offered' ? 'work.leaveToCrew.now' : 'work.leaveToCrew.later' },
+      whyNot: desk.whyNot('leaveToCrew'),
+      press: () => desk.act('leaveToCrew', 'leaveToCrew'),
+    },
+  ];
+}
+
 /** The groups of the well once drilling is stopped, in the order of the work. */
 export function wellSets(desk: Desk, well: Well, phase: WellPhase): HandSet[] {
   const { rods } = desk.session.senses.stem;
   const pull = asking(desk, 'pullOut', { key: 'work.pullOut.now', data: { n: rods } });
-  if (phase === 'pulling') return [{ group: 'well', hands: [pull, planning(desk, well), joining(desk, well)] }];
+  if (phase === 'pulling')
+    return [{ group: 'well', hands: [pull, planning(desk, well), joining(desk, well), ...leaving(desk)] }];
   return [
-    { group: 'well', hands: [planning(desk, well), ...casingHands(desk, well)] },
-    { group: 'annulus', hands: annulusHands(desk, well) },
+    { group: 'well', hands: [planning(desk, well), ...casingHands(desk, well), ...leaving(desk)] },
+    { group: 'annulus', hands: [...annulusHands(desk, well), ...leaving(desk)] },
     { group: 'water', hands: waterHands(desk, well) },
     { group: 'finish', hands: finishHands(desk, well) },
   ];

@@ -103,6 +103,7 @@ function fluid({ feel, funnel, time_s }: Senses): Reading {
     sentence: funnel
       ? { key: 'work.feel.sentenceFunnel', data: { word, seconds_s: funnel.seconds_s } }
       : { key: 'work.feel.sentence', data: { word } },
+    ...(feel.salty ? { more: { key: 'work.feel.salty' } } : {}),
     alarming: false,
   };
 }
@@ -161,15 +162,17 @@ function pit({ pit: seen, stick, time_s }: Senses): Reading {
 }
 
 function pump({ pump: heard }: Senses): Reading {
+  // What is broken is the word; else how it sounds.
+  const look = heard.dead ? 'dead' : heard.hose === 'whole' ? heard.sound : heard.hose;
   return {
     id: 'pump',
-    word: { key: `work.pump.${heard.sound}` },
+    word: { key: `work.pump.${look}` },
     detail:
       heard.throttle_frac > 0
         ? { key: 'work.pump.throttle', data: { share: heard.throttle_frac } }
         : { key: heard.primed ? 'work.pump.primed' : 'work.pump.dry' },
-    sentence: { key: `work.pump.sentence.${heard.sound}` },
-    alarming: heard.sound === 'gulping' || heard.sound === 'racing',
+    sentence: { key: `work.pump.sentence.${look}` },
+    alarming: look === 'dead' || look === 'sprays' || heard.sound === 'gulping' || heard.sound === 'racing',
   };
 }
 

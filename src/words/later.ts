@@ -3,6 +3,8 @@ import { board } from './en/board';
 import { cutaway } from './en/cutaway';
 import { debrief } from './en/debrief';
 import { events } from './en/events';
+import { hindsight } from './en/hindsight';
+import { glossary } from './en/glossary';
 import { record } from './en/record';
 import { site } from './en/site';
 import { wellVerdict } from './en/wellVerdict';
@@ -11,6 +13,8 @@ import { work } from './en/work';
 export const laterMessages = {
   ...debrief,
   ...events,
+  ...hindsight,
+  ...glossary,
   ...record,
   ...wellVerdict,
   ...work,

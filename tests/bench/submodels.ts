@@ -37,6 +37,7 @@ function flowOf(bit_m: number): () => void {
     mouthLevel_m: 0,
     blockage_frac: 0,
     headLeft_ratio: 1,
+    lost_frac: 0,
     hose: fluid,
     stem: fluid,
     annulus: fluid,

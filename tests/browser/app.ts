@@ -1,6 +1,7 @@
 // What the browser tests share: a page that may ask no other origin and may not break, and what people do in the app.
 import { expect, test as base, type Page } from '@playwright/test';
 import { lessonById, playCrew, writeRunFile } from '../../lessons';
+import { readCautions } from './cautions';
 
 export { expect };
 
@@ -39,14 +40,14 @@ export async function goTo(page: Page, place: string): Promise<void> {
 export async function chooseFish(page: Page): Promise<void> {
   await goTo(page, '');
   await page.getByRole('button', { name: 'Fish' }).click();
-  await expect(page.getByRole('button', { name: 'Someone else' })).toBeFocused();
+  await expect(page.getByRole('link', { name: 'Begin' })).toBeFocused();
 }
 
 /** From the start page to the hole, on ground number 7. */
 export async function beginRun(page: Page): Promise<void> {
   await chooseFish(page);
-  await page.getByRole('link', { name: 'Read the briefing' }).click();
-  await page.getByRole('button', { name: 'I have read these cautions' }).click();
+  await page.evaluate(() => (location.hash = '#/brief/first-rods'));
+  await readCautions(page);
   await page.getByRole('radio', { name: 'Ground with a number I type' }).check();
   await page.getByRole('textbox', { name: 'Ground number' }).fill('7');
   await page.getByRole('button', { name: 'Go to the hole' }).click();
@@ -81,7 +82,7 @@ export async function answerAll(page: Page): Promise<void> {
   for (const question of await page.locator('main fieldset').all())
     await question.getByRole('checkbox').first().check();
   await page.getByRole('button', { name: 'That is my view' }).click();
-  await expect(page.getByRole('heading', { level: 2, name: 'Points and reasons' })).toBeVisible();
+  await expect(page.getByRole('heading', { level: 2, name: 'The whole run' })).toBeVisible();
 }
 
 export { savedBy as savedText } from './saved';

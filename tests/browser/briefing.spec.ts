@@ -1,6 +1,7 @@
 // The briefing: rubric before the run, cautions first, the ground by number.
 import { readRunFile } from '../../lessons';
 import { beginRun, chooseFish, expect, goTo, savedText, test } from './app';
+import { readCautions } from './cautions';
 
 test('the rubric is shown before the run and its points sum to 100', async ({ page }) => {
   await goTo(page, 'brief/first-rods');
@@ -12,7 +13,7 @@ test('the rubric is shown before the run and its points sum to 100', async ({ pa
 
 test('no run begins before the cautions are read', async ({ page }) => {
   await chooseFish(page);
-  await page.getByRole('link', { name: 'Read the briefing' }).click();
+  await goTo(page, 'brief/first-rods');
   await page.getByRole('button', { name: 'Go to the hole' }).click();
   await expect(page.getByRole('region', { name: 'Cautions' })).toBeFocused();
   await expect(page.getByRole('region', { name: 'Cautions' }).getByText('Read the cautions first')).toBeVisible();
@@ -21,7 +22,7 @@ test('no run begins before the cautions are read', async ({ page }) => {
 
 test('a number that is no ground is refused', async ({ page }) => {
   await goTo(page, 'brief/first-rods');
-  await page.getByRole('button', { name: 'I have read these cautions' }).click();
+  await readCautions(page);
   await page.getByRole('radio', { name: 'Ground with a number I type' }).check();
   const field = page.getByRole('textbox', { name: 'Ground number' });
   for (const wrong of ['4294967296', '-1', '1.5', 'deep']) {

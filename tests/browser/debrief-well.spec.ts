@@ -18,7 +18,9 @@ test('the verdict comes in its own step, and the well stands in the section', as
   await expect(page.getByRole('checkbox').first()).toBeVisible({ timeout: 60_000 });
   expect(await page.locator('main').innerHTML()).not.toMatch(/Down along the casing|What stands round/);
   await answerAll(page);
-  await page.getByRole('button', { name: 'Next: The well' }).click();
+  await page.getByRole('radio', { name: 'The well' }).check();
+  await expect(page.getByText('Water in the well, below ground')).toBeVisible();
+  await page.getByRole('button', { name: 'The well' }).click();
   await expect(page.getByRole('heading', { level: 2, name: 'The well' })).toBeFocused();
   const seal = page.getByRole('region', { name: 'Dirty water from above' });
   await expect(seal.getByRole('term')).toHaveText(['Down along the casing', 'Down through the ground']);
@@ -28,7 +30,7 @@ test('the verdict comes in its own step, and the well stands in the section', as
   await expect(page.getByText(/It took \d+ working hours and \d+ marks/)).toBeVisible();
   expect(await faults(page)).toEqual([]);
 
-  await page.getByRole('button', { name: 'Next: The ground' }).click();
+  await page.getByRole('button', { name: 'The ground' }).click();
   await expect(page.getByRole('heading', { level: 3, name: 'What stands round the casing' })).toBeVisible();
   for (const width of [1280, 320]) {
     await page.setViewportSize({ width, height: 700 });

@@ -1,6 +1,7 @@
-// The debrief: the learner's own view first; the ground only in its own step.
+// The debrief in its steps: own view, timeline, ground, points, what it cost. The ground only from its own step on.
 import { readRunFile } from '../../lessons';
 import { answerAll, atTheHole, expect, goTo, lookBack, savedText, test } from './app';
+import { faults } from './axe';
 
 /** Kinds of ground and soil words that only the reveal may bring into the page. */
 const GROUND = /topsoil|silt|fine sand|coarse sand/i;
@@ -10,7 +11,7 @@ test('before the asking is done nothing of the ground or the points is in the pa
   await expect(page.getByRole('heading', { level: 2, name: 'Your own view' })).toBeVisible();
   expect(await page.locator('main').innerHTML()).not.toMatch(GROUND);
   expect(await page.locator('main').ariaSnapshot()).not.toMatch(/of 100 points/);
-  for (const name of ['Points and reasons', 'The ground', 'The whole run']) {
+  for (const name of ['The whole run', 'The ground', 'Points and reasons', 'What it cost']) {
     await expect(page.getByRole('button', { name })).toBeDisabled();
   }
   await page.keyboard.press('n');
@@ -24,19 +25,40 @@ test('an open question keeps the next step closed and takes the focus', async ({
   await expect(page.getByRole('checkbox').first()).toBeFocused();
 });
 
-test('points come with reasons, the ground only in its own step, the traces last', async ({ page }) => {
+test('the timeline is read by keys and the drawing follows; nothing of the ground is in the page before its own step', async ({
+  page,
+}) => {
   await lookBack(page);
   await answerAll(page);
+  const told = page.getByRole('region', { name: 'The hole and the pit as they stood' });
+  const slider = page.getByRole('slider', { name: 'Moment in the run' });
+  await expect(slider).toBeVisible();
+  await expect(told).toContainText('1 rod', { timeout: 30_000 });
+  await slider.focus();
+  await page.keyboard.press('End');
+  await expect(told).toContainText('3 rods', { timeout: 30_000 });
+  await expect(page.getByText(/^At 43 min/)).toBeVisible();
+  for (let n = 0; n < 5; n++) await page.keyboard.press('PageDown');
+  await expect(told).not.toContainText('3 rods', { timeout: 30_000 });
+  expect(await page.locator('html').innerHTML()).not.toMatch(GROUND);
+  expect(await page.locator('body').ariaSnapshot()).not.toMatch(GROUND);
+  expect(await faults(page)).toEqual([]);
+});
+
+test('the ground comes in its own step, points with reasons after it, what it cost last', async ({ page }) => {
+  await lookBack(page);
+  await answerAll(page);
+  await page.keyboard.press('n');
+  await expect(page.getByRole('heading', { level: 2, name: 'The ground' })).toBeFocused();
+  await expect(page.locator('main')).toContainText(GROUND);
+  await page.getByRole('button', { name: 'Next: Points and reasons' }).click();
   await expect(page.getByText('of 100 points', { exact: false })).toBeVisible();
   await expect(page.getByRole('heading', { level: 3, name: 'The hole' })).toBeVisible();
   await expect(page.getByText('The hole was clean at each of', { exact: false })).toBeVisible();
   await page.keyboard.press('n');
-  await expect(page.getByRole('heading', { level: 2, name: 'The ground' })).toBeFocused();
-  await expect(page.locator('main')).toContainText(GROUND);
-  await page.getByRole('button', { name: 'Next: The whole run' }).click();
-  await expect(page.getByRole('heading', { level: 2, name: 'The whole run' })).toBeFocused();
+  await expect(page.getByRole('heading', { level: 2, name: 'What it cost' })).toBeFocused();
   await page.keyboard.press('p');
-  await expect(page.getByRole('heading', { level: 2, name: 'The ground' })).toBeFocused();
+  await expect(page.getByRole('heading', { level: 2, name: 'Points and reasons' })).toBeFocused();
 });
 
 test('answers are kept with the run and in its file', async ({ page }) => {
@@ -45,7 +67,7 @@ test('answers are kept with the run and in its file', async ({ page }) => {
   await page.getByRole('textbox').first().fill('It looked clean to me.');
   await answerAll(page);
   await page.reload();
-  await expect(page.getByRole('heading', { level: 2, name: 'Points and reasons' })).toBeVisible();
+  await expect(page.getByRole('heading', { level: 2, name: 'The whole run' })).toBeVisible();
   const { text } = await savedText(page, () => page.getByRole('button', { name: 'Save the run to a file' }).click());
   const read = readRunFile(text);
   if (!read.ok) throw new Error(read.problem);

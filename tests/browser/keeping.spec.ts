@@ -1,6 +1,7 @@
 // What the device keeps: a reload goes on where it was; without storage the app says so and files still work.
 import { atTheHole, beginRun, chooseFish, expect, goTo, savedText, test } from './app';
 import type { Page } from '@playwright/test';
+import { readCautions } from './cautions';
 
 /** Primes the pump and waits until it is done, at the pace of the clock's fastest. */
 async function prime(page: Page): Promise<void> {
@@ -70,8 +71,8 @@ for (const kind of ['missing', 'blocked', 'full'] as const) {
     await page.addInitScript(BROKEN[kind]);
     await chooseFish(page);
     await expect(page.getByRole('alert').filter({ hasText: WARNINGS[kind] })).toBeVisible();
-    await page.getByRole('link', { name: 'Read the briefing' }).click();
-    await page.getByRole('button', { name: 'I have read these cautions' }).click();
+    await goTo(page, 'brief/first-rods');
+    await readCautions(page);
     await page.getByRole('button', { name: 'Go to the hole' }).click();
     await atTheHole(page);
     await expect(page.getByRole('alert').filter({ hasText: WARNINGS[kind] })).toBeVisible();

@@ -5,6 +5,7 @@ import { createRun } from '../../sim';
 import { does, drillTo, until } from '../rig';
 import { pasteRun } from './app';
 import { atWork } from './work';
+import { readCautions } from './cautions';
 
 let kept: string | null = null;
 
@@ -45,7 +46,7 @@ export async function atTheDrilledHole(page: Page): Promise<void> {
 /** From the start page to the plan of the site, on ground number 7. */
 export async function toTheSite(page: Page): Promise<void> {
   await page.goto('/?renderer=canvas#/brief/open-well');
-  await page.getByRole('button', { name: 'I have read these cautions' }).click();
+  await readCautions(page);
   await page.getByRole('radio', { name: 'Ground with a number I type' }).check();
   await page.getByRole('textbox', { name: 'Ground number' }).fill('7');
   await page.getByRole('button', { name: 'Go to the hole' }).click();

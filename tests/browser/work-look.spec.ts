@@ -52,6 +52,8 @@ test('at 320 x 640 the drawing keeps 200 px, senses and coaching stay, the hands
   await expect(coach).toBeInViewport({ ratio: 1 });
   expect((await coach.boundingBox())?.height).toBeLessThan(60);
   await expect(page.getByRole('tab', { name: 'Stem' })).toBeInViewport({ ratio: 1 });
+  // The coach speaks of the pump first, and its tab is in front.
+  await page.getByRole('tab', { name: 'Stem' }).click();
   await expect(button(page, 'Turn')).toBeInViewport({ ratio: 1 });
   await expect(button(page, 'Stop drilling')).not.toBeInViewport();
   await button(page, 'Stop drilling').scrollIntoViewIfNeeded();

@@ -44,6 +44,7 @@ test('the first lesson from prime to the debrief, by taps alone', async ({ page 
 
 test('a hand that cannot be used says why, where it is and aloud', async ({ page }) => {
   await toTheHole(page);
+  await tap(page.getByRole('tab', { name: 'Stem', exact: true }));
   await expect(button(page, 'Add rod')).toHaveAttribute('aria-disabled', 'true');
   await tap(button(page, 'Add rod'), true);
   await expect(page.getByRole('status')).toHaveText(/This rod is not down yet\./);

@@ -1,14 +1,15 @@
 // What the tests of the work screen share: the way to the hole with the plain renderer, and a crew member who works it,
 // by taps or by keys, through the same words that a person reads.
 import { expect, type Locator, type Page } from '@playwright/test';
+import { readCautions } from './cautions';
 
 /** From an empty device to the hole, on a ground by number. The plain renderer keeps machines without graphics quick. */
 export async function toTheHole(page: Page, options: { ground?: number; setting?: string } = {}): Promise<void> {
   await page.goto('/?renderer=canvas#/');
   if (options.setting) await page.getByRole('radio', { name: options.setting, exact: true }).check();
   await page.getByRole('button', { name: 'Fish' }).click();
-  await page.getByRole('link', { name: 'Read the briefing' }).click();
-  await page.getByRole('button', { name: 'I have read these cautions' }).click();
+  await page.evaluate(() => (location.hash = '#/brief/first-rods'));
+  await readCautions(page);
   await page.getByRole('radio', { name: 'Ground with a number I type' }).check();
   await page.getByRole('textbox', { name: 'Ground number' }).fill(String(options.ground ?? 7));
   await page.getByRole('button', { name: 'Go to the hole' }).click();

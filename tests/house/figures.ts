@@ -37,7 +37,7 @@ const fluidOf = (dose_gL: number) => ({
 function flowAt(bit_m: number, dose_gL: number) {
   const fluid = fluidOf(dose_gL);
   const out = createFlowResult();
-  const levels = { pitLevel_m: 0, mouthLevel_m: 0, blockage_frac: 0, headLeft_ratio: 1 };
+  const levels = { pitLevel_m: 0, mouthLevel_m: 0, blockage_frac: 0, headLeft_ratio: 1, lost_frac: 0 };
   const lines = { hose: fluid, stem: fluid, annulus: fluid };
   const hole = { stemLength_m: bit_m, bit_m, holeDiameter_m: KIT.bit_m };
   solveFlow({ kit: KIT, throttle_frac: 1, ...hole, ...levels, ...lines }, KIT.nominalFlow_m3s, out);

@@ -34,7 +34,7 @@ test('crew files know the simulator only by its types', () => {
       for (const type of names!.split(',').map((part) => part.trim()))
         expect([
           name,
-          ['Senses', 'ActionName', 'KindWord', 'WellPlan', 'Site', 'Contamination'].includes(type),
+          ['Senses', 'ActionName', 'KindWord', 'MendWord', 'WellPlan', 'Site', 'Contamination'].includes(type),
         ]).toEqual([name, true]);
     }
   }
@@ -71,7 +71,7 @@ test.each(CREWS.map((name) => [name]))('%s does the same for the same senses', (
   expect(seen.map((senses) => again.decide(senses))).toEqual(deeds);
 });
 
-test('a crew asks for little: refused acts are left alone for a while', () => {
+test('a crew asks for little: refused acts are left alone for a while; of what is done by chance at least half is accepted', () => {
   for (const name of CREWS) {
     const run = createRun(scenarioOf(lesson, 9));
     const crew = createCrew(name);
@@ -81,7 +81,7 @@ test('a crew asks for little: refused acts are left alone for a while', () => {
       step(run);
     }
     const refused = run.record.events.filter((event) => event.name === 'refused').length;
-    expect(refused).toBeLessThan(run.log.length / 4);
+    expect([name, refused < run.log.length / (name === 'random' ? 2 : 4)]).toEqual([name, true]);
   }
 });
 
@@ -90,7 +90,7 @@ test.each([
   ['petrol for a quarter of an hour', { petrol_L: 0.2 }],
   ['a pit a third full and no water', { pit_L: 300, water_L: 0 }],
   ['one rod only', { rodsInAll: 1 }],
-])('with %s both crews still end the job by their own act', (_name, opening) => {
+])('with %s every crew still ends the job by their own act', (_name, opening) => {
   for (const name of CREWS) {
     const poor = { ...lesson, opening: { ...lesson.opening, ...opening } };
     const run = playOn(createRun(scenarioOf(poor, 2)), poor, createCrew(name));

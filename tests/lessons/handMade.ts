@@ -69,6 +69,9 @@ export function cleanView(change: Partial<RunView> = {}): RunView {
     [200, 'setTurning', { on: true }],
   ];
   return {
+    start_tick: 0,
+    startDepth_m: 0,
+    powderBefore_kg: 0,
     ticks: 2510,
     log,
     events: [

@@ -117,6 +117,9 @@ export function cleanWell(change: Partial<RunView> = {}, own: Partial<NonNullabl
     ...FIELDS.map((field): LogEntry => [90000, 'record', { field, text: 'as seen' }]),
   ];
   return {
+    start_tick: 0,
+    startDepth_m: 0,
+    powderBefore_kg: 0,
     ticks: 100000,
     log,
     events: EVENTS,

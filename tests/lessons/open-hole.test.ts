@@ -5,7 +5,6 @@ import { act, createRun, sensesOf, step, type Opening } from '$sim';
 import {
   askedOf,
   checkLesson,
-  CREWS,
   createCrew,
   isScored,
   jobOf,
@@ -25,6 +24,7 @@ import {
   USUAL_ASKED,
   type Lesson,
   type RunFile,
+  WORKING_CREWS,
 } from '$lessons';
 import { safeParse } from 'valibot';
 import { drilled, holes } from './openHole';
@@ -40,7 +40,8 @@ test('24 whole holes of 10 to 15 m: all end by an act, nothing is lost, run file
   const deep = results.filter(({ outcome }) => outcome === 'outcome.depthReached');
   for (const { depth_m, asked } of deep) expect(depth_m).toBeGreaterThanOrEqual(asked.depth_m);
   // Sand and silt let every crew through; gravel and rock stop some holes.
-  for (const crew of CREWS) expect(deep.filter((hole) => hole.crew === crew).length).toBeGreaterThan(0);
+  for (const crew of ['green', 'steady', 'careful'])
+    expect(deep.filter((hole) => hole.crew === crew).length).toBeGreaterThan(0);
 }, 360000);
 
 test('practices stand in a list of their own, fit their form, have no score, and are found by their id', () => {
@@ -95,7 +96,7 @@ test.each([
   ['no powder', changed({ powder_kg: 0 }), 'outcome.depthReached'],
   ['stiff clay', changed({}, only('stiffClay')), 'outcome.depthReached'],
 ])('%s: every crew ends by an act, in its time', (_name, practice, outcome) => {
-  for (const crew of CREWS) {
+  for (const crew of WORKING_CREWS) {
     const run = playOn(createRun(scenarioOf(practice, 2)), practice, createCrew(crew, jobOf(practice)));
     expect([crew, outcomeOf(run, practice).key]).toEqual([crew, outcome]);
   }
@@ -113,7 +114,7 @@ test('a shut strainer is cleared with the flow stopped, and the pump keeps its w
 });
 
 test('a stuck stem is worked with the flow on until it comes free; the green crew may lose patience', () => {
-  for (const crew of CREWS) {
+  for (const crew of WORKING_CREWS) {
     const run = createRun(scenarioOf(short, 2));
     const player = createCrew(crew, jobOf(short));
     while (run.state.hole.depth_m < 3) {

@@ -2,7 +2,6 @@
 
 import { hashRun, ledgerOf, runAt, SETTINGS, trailOf, type Run, type Trail } from '$sim';
 import {
-  CREWS,
   DEPTH_LIMITS_m,
   outcomeOf,
   playCrew,
@@ -38,6 +37,8 @@ export interface Drilled {
   /** Brought back from a snapshot on the way, at a tick of chance, it comes to the same end. */
   readonly restored: boolean;
 }
+
+const CREWS = ['green', 'steady', 'careful'];
 
 /** Holes of 10 to 15 m, shared over crews and settings; every crew meets every setting once in 18. */
 export function holes(count: number): Hole[] {

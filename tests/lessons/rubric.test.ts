@@ -97,7 +97,7 @@ describe('safety', () => {
     );
     const view = cleanView({ log });
     expect(judged('cautionsRead', view)).toMatchObject({ share_frac: 0.5, reason: { data: { have: 1, all: 2 } } });
-    expect(lostBy(view)).toEqual({ safety: 3 });
+    expect(lostBy(view)).toEqual({ safety: 4 });
   });
 
   test('the same caution twice counts once, an unknown one not at all', () => {

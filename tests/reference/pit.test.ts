@@ -130,7 +130,7 @@ describe('cuttings in the returns', () => {
         for (let t = 0; t < 600; t++) {
           emptyParcel(inflow);
           inflow.water_m3 = flow_m3s;
-          const soil = { porosity_frac: 0.35, saturation_frac: 1, fractions: [0.5, 0.5, 0, 0, 0, 0, 0, 0] };
+          const soil = { porosity_frac: 0.35, saturation_frac: 1, fractions: [0.5, 0.5, 0, 0, 0, 0, 0, 0], salt_gL: 0 };
           cutGround(hole, c.rate_mh / 3600, 0.1, soil, cut);
           const input = {
             dt_s: 1,

@@ -1,7 +1,6 @@
 // Words of the lesson first-rods: what it teaches, the briefing, the coaching cards, the hints and the questions.
 
 export const firstRods = {
-  'firstRods.title': 'The first rods',
   'firstRods.outcome.prime': 'You prime the pump and start the flow.',
   'firstRods.outcome.feed': 'You choose a fair feed by what you see and feel.',
   'firstRods.outcome.clear': 'You clear the hole before each stop.',

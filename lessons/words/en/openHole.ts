@@ -1,7 +1,6 @@
 // Words of the practice open-hole, and how it ends.
 
 export const openHole = {
-  'openHole.title': 'A whole hole',
   'openHole.outcome.whole': 'You drill a whole hole of the asked depth.',
   'openHole.outcome.giveUp': 'You know when a hole is to be given up.',
   'openHole.brief.job': 'Drill a hole {depth_m} m deep. There is no score.',

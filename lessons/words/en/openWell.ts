@@ -1,7 +1,6 @@
 // Words of lesson 14: a whole well, from the site plan to the hand-over.
 
 export const openWell = {
-  'openWell.title': 'A whole well',
   'openWell.outcome.site': 'You choose a spot that keeps dirt, flood and wires away.',
   'openWell.outcome.screen': 'You set the screen by your own log and the lowest water.',
   'openWell.outcome.casing': 'You bring casing and pack to their place while the hole stands.',
@@ -26,7 +25,7 @@ export const openWell = {
   'openWell.card.stop': 'Write your layers down and plan. The hole will not wait for you.',
   'openWell.card.planned': 'Glue the casing while the rods still keep the hole.',
   'openWell.card.pulled': 'The hole stands open and alone. Run the casing now.',
-  'openWell.card.hung': 'It hangs. Work it down gently; a slotted pipe is weak.',
+  'openWell.card.hung': 'It hangs. Work it down gently. A slotted pipe is weak.',
   'openWell.card.floats': 'Closed and empty, it floats. Fill it with water.',
   'openWell.card.landed': 'The casing is down. Pour the pack slowly, then sound it.',
   'openWell.card.poured': 'Did it fall all the way? Sound the annulus.',

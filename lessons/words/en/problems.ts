@@ -11,6 +11,7 @@ export const problems = {
   'problem.file.unknownLesson': 'The file belongs to a lesson that is not here: {lesson}.',
   'problem.file.otherVersion': 'The file was made with another version: {version}. This version cannot play it again.',
   'problem.file.otherGround': 'The ground in the file is not the ground of its seed.',
+  'problem.file.otherStart': 'The run does not begin where the lesson begins. The file was altered.',
   'problem.file.badAct': 'The file holds an act that no run can hold, at second {tick}.',
   'problem.file.otherHash': 'The run does not come out as the file says. The file was altered.',
   'problem.file.otherScore': 'The score comes out as {score}, not as {claimed}. The file was altered.',

@@ -49,9 +49,11 @@ const KINDS: Readonly<Record<AdditiveName, Kind>> = {
     none: 'noPowder',
     time_s: slowly(10 * DURATION_s.addSprinkled_100g, DURATION_s.addMost),
     pour: (run, share_kg, lumps_kg) => {
-      run.state.pit.suction.clumps_kg += lumps_kg;
-      dissolve(run, SOAKING, share_kg - lumps_kg);
-      run.state.boundary.polymerIn_kg += share_kg;
+      // What weak powder lacks is dust that was never polymer: it changes nothing and is not counted.
+      const { powder_frac } = run.state.faults;
+      run.state.pit.suction.clumps_kg += lumps_kg * powder_frac;
+      dissolve(run, SOAKING, (share_kg - lumps_kg) * powder_frac);
+      run.state.boundary.polymerIn_kg += share_kg * powder_frac;
     },
   },
   bentonite: {

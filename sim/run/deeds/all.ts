@@ -4,9 +4,11 @@ import type { ActionName } from '../names';
 import { bookDeeds } from './book';
 import { annulusDeeds } from './annulus';
 import { casingDeeds } from './casing';
+import { crewDeeds } from './crew';
 import type { Deed, Deeds } from './deed';
 import { fluidDeeds } from './fluid';
 import { pitDeeds } from './pit';
+import { mendDeeds } from './mend';
 import { planDeeds } from './plan';
 import { pullingDeeds } from './pulling';
 import { pumpDeeds } from './pump';
@@ -24,6 +26,8 @@ const DEEDS: Deeds = {
   ...fluidDeeds,
   ...trayDeeds,
   ...bookDeeds,
+  ...crewDeeds,
+  ...mendDeeds,
   ...planDeeds,
   ...pullingDeeds,
   ...casingDeeds,

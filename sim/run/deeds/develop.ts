@@ -47,6 +47,7 @@ function developRefusal(run: Run, payload: Payload): RefusalKey | null {
   const { state } = run;
   const method = payload.method as WashMethod;
   if (method === 'backWash' && state.stocks.water_L < LEAST_L) return 'noWater';
+  if (method === 'overPump' && state.faults.engineDead) return 'engineDead';
   if (method === 'overPump' && state.stocks.petrol_L <= 0) return 'noPetrol';
   if (method === 'overPump' && suctionFails(run)) return 'tooDeepToLift';
   return state.well && method !== 'backWash' && isDry(run) ? 'wellDry' : null;

@@ -9,6 +9,10 @@ import { addAdditive } from './additive';
 import { NOISE } from '../noise';
 import type { Deeds } from './deed';
 
+/** The pit tastes of salt from here on, g/L. From memory: chloride is tasted at 200-300 mg/L (WHO guidelines for drinking-water). */
+const TASTED_gL = 0.5;
+/** A conductivity pen shows the returns as saltier than the pit from here on, g/L. ASSUMED: some 60 uS/cm, and a pen shows 10. */
+const PEN_gL = 0.03;
 /** A careful funnel reading still scatters by this share. ASSUMED. */
 const FUNNEL_SCATTER_ratio = 0.01;
 
@@ -19,9 +23,19 @@ export const fluidDeeds: Deeds = {
     during: (run) => stirPit(run.state.pit),
   },
   feelFluid: {
-    end: (run) => {
+    // The returns are read as the hand goes in.
+    begin: (run, _payload, task) => {
+      if (task) task.data.salt_gL = run.state.signs.salt_gL;
+    },
+    end: (run, task) => {
       chamberRheologyInto(run, run.state.pit.suction);
-      run.state.feel = { word: feelWord(run.work.rheology, run.work.chamberReading.soaked_gL), tick: run.state.tick };
+      const { rheology, chamberReading } = run.work;
+      const { tick } = run.state;
+      run.state.feel = {
+        word: feelWord(rheology, chamberReading.soaked_gL),
+        salty: chamberReading.salt_gL >= TASTED_gL || task.data.salt_gL - chamberReading.salt_gL >= PEN_gL,
+        tick,
+      };
     },
   },
   funnelTest: {

@@ -36,6 +36,7 @@ export const pumpDeeds: Deeds = {
   setThrottle: {
     refusal: (run, payload) => {
       if (payload.throttle_frac === 0) return null;
+      if (run.state.faults.engineDead) return 'engineDead';
       if (!run.state.pump.primed) return 'pumpDry';
       return run.state.stocks.petrol_L <= 0 ? 'noPetrol' : null;
     },

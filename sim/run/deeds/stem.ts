@@ -1,10 +1,12 @@
 // Acts on the stem: turning, feeding, lifting, adding and taking off rods, working it free.
 
 import { DURATION_s } from '../../materials/durations';
+import { ASIDE_frac, ASIDE_MPa } from '../../materials/faults';
 import { emptyParcel } from '../../hole/parcel';
 import { countOut } from '../boundary';
-import { flowing } from '../flowing';
+import { flowing, stemFlow_m3s } from '../flowing';
 import { tell } from '../tell';
+import { groundOf } from '../ground';
 import { handsFree } from '../hands';
 import { freeingChance, freeingChanceOver } from '../../drilling/pull';
 import { buriedNow_m, liftRoom_m, lowerRoom_m, rodBore_m3, stemLength_m } from '../stem';
@@ -19,6 +21,9 @@ export const ROD_DOWN_LEFT_m = 0.5;
 /** How far above the fill, or out of clay that grips it, a freed stem is drawn, m, and how fast, m/s. ASSUMED. */
 const CLEAR_OF_FILL_m = 0.1;
 const FREED_PULL_ms = 0.05;
+
+/** A bit within this of the bottom reaches what lies there, m. ASSUMED: the stroke of a worked stem. */
+const NEAR_BOTTOM_m = 0.3;
 
 /** A rod comes off when at least this share of it is out of the mouth. ASSUMED: the clamp takes the rest. */
 export const HALF_OUT_frac = 0.5;
@@ -37,6 +42,17 @@ export function rodHandling(run: Run): RefusalKey | null {
   if (flowing(run.state) || run.state.pump.throttle_frac > 0) return 'flowOn';
   if (run.state.stem.motion_m !== 0) return 'stemMoving';
   return stuck(run);
+}
+
+/** Worked up and down over it, a bit pushes a tool into the wall in the end, if the ground is soft enough. */
+function pushAside(run: Run, time_s: number): void {
+  const { faults, stem, hole } = run.state;
+  if (!faults.tool || hole.depth_m - stem.bit_m > NEAR_BOTTOM_m) return;
+  const { E_MPa } = groundOf(run).layers[stem.layerIndex];
+  const chance = E_MPa === null ? 0 : ASIDE_frac * Math.min(1, ASIDE_MPa / E_MPa);
+  if (run.streams.luck.uniform() >= freeingChanceOver(chance, time_s)) return;
+  faults.tool = false;
+  tell(run, 'toolGone', { how: 'aside' });
 }
 
 export const stemDeeds: Deeds = {
@@ -125,9 +141,12 @@ export const stemDeeds: Deeds = {
     },
     end: (run, task) => {
       const { state, kit, work } = run;
-      if (state.machine.stem !== 'stuck') return;
+      if (state.machine.stem !== 'stuck') {
+        pushAside(run, task.data.time_s);
+        return;
+      }
       const buried_m = buriedNow_m(run);
-      const chance = freeingChance(state.pump.flow_m3s, kit.nominalFlow_m3s, buried_m);
+      const chance = freeingChance(stemFlow_m3s(state), kit.nominalFlow_m3s, buried_m);
       if (run.streams.luck.uniform() >= freeingChanceOver(chance, task.data.time_s)) return;
       // It gives: the crew draws it up through the fill, or out of the clay that held the bit.
       const up_m = Math.max(buried_m, work.grip.length_m) + CLEAR_OF_FILL_m;

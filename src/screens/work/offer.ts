@@ -4,6 +4,7 @@ import type { Desk } from '../../hands/desk.svelte';
 import { fluidHands } from '../../hands/fluid';
 import type { HandGroup, HandSet } from '../../hands/hand';
 import { bookHands, trayHands } from '../../hands/paper';
+import { mendPit, mendPump, mendStem } from '../../hands/mend';
 import { pitHands } from '../../hands/pit';
 import { pumpHands } from '../../hands/pump';
 import { stemHands } from '../../hands/stem';
@@ -40,12 +41,15 @@ export function handsOffered(lesson: Lesson, desk: Desk): HandSet[] {
   const { session } = desk;
   const { senses, run } = session;
   const on = (sense: LessonSense): boolean => lesson.senses.includes(sense);
-  const stem = stemHands(desk, senses, lesson.hands.includes('well') && !senses.well);
+  const stem = [...mendStem(desk), ...stemHands(desk, senses, lesson.hands.includes('well') && !senses.well)];
   const drilling: HandSet[] = [
     { group: 'stem', hands: stem },
-    { group: 'pump', hands: pumpHands(desk, senses) },
+    { group: 'pump', hands: [...mendPump(desk, senses), ...pumpHands(desk, senses)] },
   ];
-  const pit: HandSet = { group: 'pit', hands: pitHands(desk, senses, on('stick'), lesson.opening.setOut === true) };
+  const pit: HandSet = {
+    group: 'pit',
+    hands: [...mendPit(desk, senses), ...pitHands(desk, senses, on('stick'), lesson.opening.setOut === true)],
+  };
   const fluid: HandSet = { group: 'fluid', hands: fluidHands(desk, senses, on('feel'), on('funnel')) };
   const tray: HandSet = { group: 'tray', hands: trayHands(desk, senses) };
   const book: HandSet = { group: 'book', hands: bookHands(desk, run.state.ownLog.length, run.state.notes.length) };

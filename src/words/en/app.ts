@@ -10,6 +10,8 @@ export const app = {
   'app.runs': 'Saved runs',
   'app.help': 'Help',
   'app.about': 'About',
+  'app.words': 'Words of the trade',
+  'words.title': 'Words of the trade',
   'app.back': 'Back',
   'app.cancel': 'Cancel',
   'app.close': 'Close',

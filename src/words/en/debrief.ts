@@ -1,4 +1,4 @@
-// Words of the debrief: ask first, then points, then ground, then traces.
+// Words of the debrief: ask first, then the timeline, the ground, the points, looking back.
 
 export const debrief = {
   'debrief.of': '{lesson}, {who}',
@@ -8,7 +8,9 @@ export const debrief = {
   'debrief.step.points': 'Points and reasons',
   'debrief.step.end': 'How it ended',
   'debrief.step.ground': 'The ground',
-  'debrief.step.traces': 'The whole run',
+  'debrief.step.timeline': 'The whole run',
+  'debrief.step.hindsight': 'What it cost',
+  'debrief.step.next': 'What next',
   'debrief.locked': 'after your own view',
   'debrief.next': 'Next: {step:word}',
   'debrief.before': 'Back: {step:word}',
@@ -25,6 +27,7 @@ export const debrief = {
 
   'points.score': '{score:1} of 100 points',
   'points.passed': 'Passed. {goal:0} points are needed.',
+  'points.knownGround': 'Practice on ground you know: free, but no pass. A pass needs new ground.',
   'points.failed': 'Not passed yet. {goal:0} points are needed.',
   'points.category': '{points:1} of {max:0}',
   'points.item': 'What counted',
@@ -95,11 +98,9 @@ export const debrief = {
   'wall.swelling': 'Clay swelled into the hole.',
   'wall.swelling.next': 'Polymer slows it. Do not leave such clay open for hours.',
 
-  'traces.lead': 'The run over its time. Tap a drawing or move the slider to read one moment.',
-
   'after.title': 'And now?',
   'after.newGround': 'Again on new ground',
-  'after.sameGround': 'Again on the same ground',
+  'after.sameGround': 'Again on the same ground, as practice',
   'after.save': 'Save the run to a file',
   'after.record': 'The driller’s record',
   'after.start': 'To the start',

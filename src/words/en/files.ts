@@ -33,6 +33,8 @@ export const files = {
   'runs.savedAs': 'Handed to the browser as {file}.',
   'runs.renamed': 'The run is now called {name}.',
   'runs.defaultName': '{lesson}, {started_ms:date}',
+  'runs.branchName': 'From {at_s:duration}: {name}',
+  'runs.branchOf': 'a new try of {name}, from {at_s:duration} on',
   'runs.unknownLesson': 'a lesson that is not here',
 
   'file.title': 'Open a run from a file',

@@ -18,6 +18,7 @@ export const help = {
   'help.kept.3': 'Save a run to a file to hand it on or to keep it safe.',
   'help.record': 'The driller’s record',
   'help.record.say': 'The menu at the hole and the debrief open it. It prints on one page.',
+  'help.words.say': 'Every word of the trade is explained, with a small picture.',
   'help.keys': 'Keys',
   'help.key': 'Key',
   'help.does': 'What it does',

@@ -22,7 +22,7 @@ export const wellVerdict = {
   'well.yield.limit.screen': 'Screen or ring are choked: they set the limit.',
   'well.yield.limit.dry': 'In the dry month no water stands over the screen.',
   'well.yield.share': 'That is {share:percent} of what this screen could give.',
-  'well.people': 'Enough for {served:0} people; {asked:0} will come.',
+  'well.people': 'Enough for {served:0} people. {asked:0} will come.',
 
   'well.lift.none': 'No pump is fitted.',
   'well.lift.works': 'Fitted: {lift:word}. It draws water all the year.',

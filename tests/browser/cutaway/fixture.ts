@@ -89,6 +89,8 @@ export function fixtureView(choice: FixtureChoice = {}): CutawayView {
       primed: true,
       running: flowing,
       throttle_frac: flowing ? 0.8 : 0,
+      dead: false,
+      lost_frac: 0,
       flow_m3s,
       bore_ms: flow_m3s / 5.81e-4,
       jet_ms: flow_m3s / 1.57e-4,

@@ -128,8 +128,19 @@ describe('balling', () => {
     expect(after(60, 0, 1e-6, 0, true)).toBeCloseTo(0.5, 9);
   });
   it('stays as it is while the flow copes, and off bottom without flow', () => {
-    expect(after(60, 0.4, 2e-5, 0.002, true)).toBe(0.4);
+    expect(after(60, 0.4, 1e-6, 0.002, true)).toBe(0.4);
     expect(after(60, 0.4, 0, 0, false)).toBe(0.4);
+  });
+  it('packed clay takes the way of the water: a little too much clay packs a little, much too much packs to the end', () => {
+    const fed = (over: number): number => {
+      let b = 0;
+      for (let t = 0; t < 600; t++) b = ballingAfter(b, (over * 2.5e-6) / (1 + 4 * b), 0.002, true, 1);
+      return b;
+    };
+    expect(fed(0.99)).toBe(0);
+    expect(fed(1.4)).toBeGreaterThan(0.1);
+    expect(fed(1.4)).toBeLessThan(0.5);
+    expect(fed(1.6)).toBe(1);
   });
   it('washes off in a minute or two off bottom with flow', () => {
     expect(after(60, 0.5, 0, 0.002, false)).toBeCloseTo(0.5 * Math.exp(-1), 2);

@@ -66,7 +66,7 @@ describe('grains on the way up', () => {
     const bench = fullHole(8, 12);
     const { hole, input, mouth } = bench;
     const cut = createParcel();
-    const soil = { porosity_frac: 0.4, saturation_frac: 1, fractions: [0, 0, 0.5, 0.5, 0, 0, 0, 0] };
+    const soil = { porosity_frac: 0.4, saturation_frac: 1, fractions: [0, 0, 0.5, 0.5, 0, 0, 0, 0], salt_gL: 0 };
     let origin_m = 0;
     for (let t = 0; t < 240; t++) {
       cutGround(hole, 0.005, 0.1, soil, cut);

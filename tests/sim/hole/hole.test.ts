@@ -31,7 +31,7 @@ test('cutting deepens the hole by the volume of the bit and adds its grains, the
     hole,
     0.02,
     0.1,
-    { porosity_frac: 0.4, saturation_frac: 0.5, fractions: [0, 0, 0.6, 0.3, 0, 0, 0, 0] },
+    { porosity_frac: 0.4, saturation_frac: 0.5, fractions: [0, 0, 0.6, 0.3, 0, 0, 0, 0], salt_gL: 0 },
     out,
   );
   const volume_m3 = (Math.PI / 4) * 0.01 * 0.02;
@@ -41,7 +41,13 @@ test('cutting deepens the hole by the volume of the bit and adds its grains, the
   expect(sum(out.moment_m4) / sum(out.solids_m3)).toBeCloseTo(2.01, 9);
   expect(hole.water_m3).toBeCloseTo(volume_m3 * 0.4 * 0.5, 15);
   expect(() =>
-    cutGround(hole, 40, 0.1, { porosity_frac: 0.4, saturation_frac: 1, fractions: new Array(8).fill(0) }, out),
+    cutGround(
+      hole,
+      40,
+      0.1,
+      { porosity_frac: 0.4, saturation_frac: 1, fractions: new Array(8).fill(0), salt_gL: 0 },
+      out,
+    ),
   ).toThrow(RangeError);
 });
 
@@ -99,7 +105,7 @@ test('room less steel', () => {
 });
 
 test('a cell that was washed wider, or came in, before it was drilled through grows by what is cut and by no more', () => {
-  const soil = { porosity_frac: 0.4, saturation_frac: 1, fractions: [0, 0, 0.6, 0.4, 0, 0, 0, 0] };
+  const soil = { porosity_frac: 0.4, saturation_frac: 1, fractions: [0, 0, 0.6, 0.4, 0, 0, 0, 0], salt_gL: 0 };
   for (const radius_m of [0.07, 0.04]) {
     const hole = createHole(shape(2.1));
     hole.wall.open_s.fill(60, 0, 9);

@@ -34,7 +34,12 @@ test('random jobs: water, every class and polymer balance to 1e-12, the hole is 
       const cut = createParcel();
       const came = stores(hole);
       const went = came.map(() => 0);
-      const soil = { porosity_frac: 0.4, saturation_frac: 0.8, fractions: [0.1, 0.1, 0.3, 0.2, 0.1, 0.1, 0.05, 0.05] };
+      const soil = {
+        porosity_frac: 0.4,
+        saturation_frac: 0.8,
+        fractions: [0.1, 0.1, 0.3, 0.2, 0.1, 0.1, 0.05, 0.05],
+        salt_gL: 0,
+      };
       for (const s of seconds) {
         input.bit_m = Math.min(hole.depth_m, Math.max(0.5, input.bit_m + s.move_m));
         if (input.bit_m >= hole.depth_m && s.advance_m > 0 && hole.depth_m < 11.5) {
@@ -96,7 +101,7 @@ describe('the level at the top', () => {
   it('falls by the air in the pores of dry ground and by the cobbles that stay behind', () => {
     const bench = fullHole(3, 6);
     const cut = createParcel();
-    const soil = { porosity_frac: 0.4, saturation_frac: 0.25, fractions: [0, 0, 0.5, 0.3, 0, 0, 0, 0] };
+    const soil = { porosity_frac: 0.4, saturation_frac: 0.25, fractions: [0, 0, 0.5, 0.3, 0, 0, 0, 0], salt_gL: 0 };
     cutGround(bench.hole, 0.1, 0.1, soil, cut);
     bench.input.bit_m = 3.1;
     sweep(bench, 0);

@@ -25,6 +25,7 @@ function inputAt(bit_m: number, change: Partial<FlowInput> = {}): FlowInput {
     mouthLevel_m: 0,
     blockage_frac: 0,
     headLeft_ratio: 1,
+    lost_frac: 0,
     hose: water,
     stem: water,
     annulus: water,

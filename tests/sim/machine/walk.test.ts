@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { buildGround, drillingMachine, EVENT_NAMES, REFUSAL_KEYS, type Payload } from '../../../sim';
 import { oneSoil, type RigOptions } from '../../rig';
 import { refused, told, walked, walkOn } from './walk';
+import { walksOfTheFaults } from './faultWalks';
 import { walksOfTheWell } from './wellWalks';
 
 const OPEN = { throttle_frac: 1 };
@@ -217,8 +218,18 @@ describe('walks', () => {
     night.run.state.tick = 86395;
     night.go(10);
   });
+
+  it('crews that follow each other', () => {
+    const walk = walkOn({}, {}, { relieves: true, leavesFrom: 'flowStarted' });
+    walk.do('setThrottle', OPEN).go(5).do('relieveCrew').refuses('relieveCrew', {}, 'notOffered');
+    // What the crew before did offers nothing yet.
+    walk.refuses('leaveToCrew', {}, 'tooSoonToLeave').do('setThrottle', SHUT).go(5).do('setThrottle', OPEN).go(5);
+    walk.do('leaveToCrew').refuses('leaveToCrew', {}, 'notOffered');
+    walkOn().refuses('leaveToCrew', {}, 'notOffered');
+  });
 });
 
+walksOfTheFaults();
 walksOfTheWell();
 
 describe('all of them together', () => {

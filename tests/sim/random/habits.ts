@@ -154,6 +154,15 @@ export const HABITS: Readonly<Record<string, Habit>> = {
     pause(seconds(stream, 120, 500)),
   ],
   cleansTheStrainerRunning: () => [move(0, 'clearStrainer'), ...stop, move(45, 'prime'), pause(185)],
+  // Something goes wrong by hand, and some time later somebody mends what there is to mend.
+  hasBadLuck: (_run, stream) => [
+    move(0, 'fault', { fault: pick(stream, wordsOf('fault', 'fault')) }),
+    move(seconds(stream, 20, 200), 'setThrottle', { throttle_frac: 0 }),
+    move(1, 'setFeed', { feed_frac: 0 }),
+    move(0, 'setTurning', { on: false }),
+    move(1, 'mend', { what: pick(stream, wordsOf('mend', 'what')) }),
+    pause(seconds(stream, 60, 650)),
+  ],
   primesAgain: (run, stream) =>
     run.state.pump.primed
       ? []

@@ -5,6 +5,8 @@ import {
   CLOTH_NAMES,
   createStream,
   DEFAULT_KIT,
+  EVENT_NAMES,
+  FAULT_NAMES,
   ground,
   PACK_NAMES,
   SEAL_NAMES,
@@ -13,7 +15,9 @@ import {
   WELL_PUMP_NAMES,
   type Ground,
   type Kit,
+  type FaultMoment,
   type Opening,
+  type ScheduledFault,
   type Scenario,
   type SoilKind,
   type Stream,
@@ -138,6 +142,29 @@ function anySky(stream: Stream, n: number, long: boolean): Partial<Scenario> {
   return sky;
 }
 
+/** Share of the jobs in which things go wrong, and how late at most, s. */
+const TROUBLED_frac = 0.35;
+const LATEST_s = 1000;
+
+function anyMoment(stream: Stream, starter_m: number): FaultMoment {
+  const tick = whole(stream, 0, LATEST_s);
+  const depth_m = starter_m + between(stream, 0, 2);
+  const after = pick(stream, EVENT_NAMES);
+  return pick<FaultMoment>(stream, [{ tick }, { tick }, { depth_m }, { after, delay_s: whole(stream, 0, 120) }]);
+}
+
+function anyFaults(n: number, starter_m: number): readonly ScheduledFault[] {
+  const stream = createStream(`random faults ${n}`);
+  if (!chance(stream, TROUBLED_frac)) return [];
+  return Array.from({ length: whole(stream, 1, 4) }, () => ({
+    fault: pick(stream, FAULT_NAMES),
+    at: anyMoment(stream, starter_m),
+    ...(chance(stream, 0.5) ? { share_frac: between(stream, 0.05, 0.9) } : {}),
+    ...(chance(stream, 0.5) ? { time_s: whole(stream, 1, 600) } : {}),
+    ...(chance(stream, 0.5) ? { rain_mmh: between(stream, 1, 200) } : {}),
+  }));
+}
+
 /** The hole that a well is made of. */
 function deepened(stream: Stream, opening: Opening, kit: Kit): Opening {
   const rods = whole(stream, 3, 9);
@@ -178,5 +205,7 @@ export function randomJob(n: number): Scenario {
     opening,
     ...(isWell(n) ? { well: WELL } : {}),
     ...sky,
+    faults: anyFaults(n, opening.starter_m),
+    live: n % 2 === 0,
   };
 }

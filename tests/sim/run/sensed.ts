@@ -50,6 +50,7 @@ export const SENSED: readonly string[] = [
   'signs.mouth_frac[]',
   'signs.colour',
   'feel.word',
+  'feel.salty',
   'feel.tick',
   'funnel.seconds_s',
   'funnel.tick',

@@ -1,10 +1,12 @@
 // The same for the fields of the well under way: only a job that goes on to a well has senses of them.
+import { FAULTS_HIDDEN, FAULTS_SENSED } from './sensedFaults';
 
 /** All parts of one thing, such as the plan. */
 const partsOf = (whole: string, names: string): string[] => names.split(' ').map((name) => `${whole}.${name}`);
 
 /** Seen, felt, read off the tally, or known because the crew did it. */
 export const WELL_SENSED: readonly string[] = [
+  ...FAULTS_SENSED,
   // The plan is the crew's own.
   ...partsOf('completion.plan', 'casing cap centralisers cloth stickUp_m sump_m screenFrom_m screenTo_m'),
   ...partsOf('completion.plan', 'slotArc_mm slotRows slotSpacing_mm slotWidth_mm'),
@@ -39,6 +41,7 @@ export const WELL_SENSED: readonly string[] = [
 
 /** Senses must not depend on them: nobody on site can know them at once, or the crew knows them because it did them. */
 export const WELL_HIDDEN: readonly string[] = [
+  ...FAULTS_HIDDEN,
   ...partsOf('completion.casing', 'filling glued_tick inside_m joint_frac motion_m motion_ms steel_m worked_m'),
   'completion.openFill_m3[]',
   'completion.seals[].told',

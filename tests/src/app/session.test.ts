@@ -1,7 +1,7 @@
 // A session: acts, the clock, waits at engine speed, the slow-down in danger, going back, what is said and what is kept.
 import { beforeAll, describe, expect, it } from 'vitest';
-import { createRun, hashRun, replayRun, type Run } from '../../../sim';
-import { lessonById, playCrew, scenarioOf } from '../../../lessons';
+import { createRun, hashRun, replayRun, restoreRun, snapshotOf, type Run } from '../../../sim';
+import { createCrew, jobFor, lessonById, playCrew, scenarioOf, type Lesson } from '../../../lessons';
 import { Session } from '../../../src/app/session.svelte';
 import { addMessages } from '../../../src/words';
 import { laterMessages } from '../../../src/words/later';
@@ -170,5 +170,65 @@ describe('a session', () => {
     const { tick } = session.run.state;
     session.stepOnce();
     expect(session.run.state.tick).toBe(tick);
+  });
+});
+
+describe('a crew that plays', () => {
+  const leaving: Lesson = { ...lesson, leaves: { crew: 'careful', from: 'primed' } };
+
+  it('does what it does without a screen, at any pace', () => {
+    const alone = playCrew(lesson, 'careful', 7);
+    const { session, hand } = newSession();
+    const deeds: string[] = [];
+    session.drive(createCrew('careful', jobFor(session.run, lesson)), ({ action }) => deeds.push(action));
+    session.speed = 60;
+    for (let i = 0; i < 40; i++) hand.show(50);
+    expect(session.run.state.tick).toBeGreaterThan(60);
+    session.hurried = true;
+    while (!session.finished) hand.show(50);
+    expect(hashRun(session.run)).toBe(hashRun(alone));
+    expect(deeds.at(-1)).toBe('stopDrilling');
+    expect(session.driver).toBeNull();
+  });
+
+  it('stands still while the clock is paused, and where whoever hears of a deed pauses it', () => {
+    const { session, hand } = newSession();
+    session.drive(createCrew('careful', jobFor(session.run, lesson)), () => (session.speed = 0));
+    expect(hand.wanted()).toBe(false);
+    session.speed = 20;
+    hand.show(0);
+    hand.show(250);
+    expect(session.speed).toBe(0);
+    expect(session.run.log).toHaveLength(1);
+    expect(session.run.state.tick).toBe(0);
+    session.stepOnce();
+    expect(session.run.log).toHaveLength(1);
+    expect(session.run.state.tick).toBe(1);
+  });
+
+  it('has the hands: whoever looks on does nothing', () => {
+    const { session } = newSession();
+    session.drive(createCrew('careful', jobFor(session.run, lesson)));
+    expect(session.act('prime')).toEqual({ kind: 'refused', reason: 'handsBusy' });
+    expect(session.run.log).toHaveLength(0);
+    session.drive(null);
+    expect(session.act('prime').kind).toBe('done');
+  });
+
+  it('is left the rest where the lesson offers it, and goes on after a run is taken up again', () => {
+    const hand = byHand();
+    const run = createRun(scenarioOf(leaving, 7));
+    const session = new Session({ lesson: leaving, run, ...hand });
+    expect(session.act('leaveToCrew').kind).toBe('refused');
+    session.act('prime');
+    session.speed = 60;
+    while (session.run.state.leaving === undefined) hand.show(50);
+    expect(session.act('leaveToCrew').kind).toBe('done');
+    expect(session.driver?.name).toBe('careful');
+    const taken = restoreRun(run.scenario, snapshotOf(session.run));
+    expect(new Session({ lesson: leaving, run: taken, ...byHand() }).driver?.name).toBe('careful');
+    session.hurried = true;
+    while (!session.finished) hand.show(50);
+    expect(session.run.state.machine.job).toBe('pullingOut');
   });
 });

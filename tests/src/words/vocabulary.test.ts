@@ -28,9 +28,12 @@ const AT_ONCE: readonly ActionName[] = [
   'logLayer',
   'waitFor',
   'stopDrilling',
+  'fault',
   'planWell',
   'record',
   'handOver',
+  'relieveCrew',
+  'leaveToCrew',
   'readCaution',
   'useHint',
   'goBack',
@@ -78,6 +81,10 @@ describe('words for what a run says', () => {
     const lasting = ACTION_NAMES.filter((name) => !AT_ONCE.includes(name));
     expect(withoutWords(lasting.map((name) => `work.task.${name}`))).toEqual([]);
     for (const name of AT_ONCE) expect([name, ACTION_SPECS[name].time_s]).toEqual([name, 0]);
+  });
+
+  it('has words for every act that was done, for looking back', () => {
+    expect(withoutWords(ACTION_NAMES.map((name) => `did.${name}`))).toEqual([]);
   });
 
   it('has words for every wait', () => {

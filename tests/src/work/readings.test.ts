@@ -94,11 +94,17 @@ describe('the six senses', () => {
         readingsOf({ ...base, stem: { ...stem, torque, pull, sinking_mmin: 0.1 } }).forEach(expectWords);
     for (const sound of ['off', 'steady', 'labouring', 'racing', 'gulping'] as const)
       readingsOf({ ...base, pump: { ...pump, sound, throttle_frac: 0.5 } }).forEach(expectWords);
+    for (const hose of ['torn', 'sprays'] as const)
+      readingsOf({ ...base, pump: { ...pump, hose } }).forEach(expectWords);
+    readingsOf({ ...base, pump: { ...pump, dead: true } }).forEach(expectWords);
+    readingsOf({ ...base, feel: { word: 'slick', salty: true, time_s: 0 } }).forEach(expectWords);
     for (const look of ['full', 'down', 'low', 'empty'] as const)
       for (const heap of ['bare', 'some', 'high', 'brimming'] as const)
         readingsOf({ ...base, stick, pit: { ...pit, look, heap } }).forEach(expectWords);
     for (const word of ['watery', 'slightlySlick', 'slick', 'stringy', 'creamy'] as const)
-      readingsOf({ ...base, feel: { word, time_s: 0 }, funnel: { seconds_s: 40, time_s: 0 } }).forEach(expectWords);
+      readingsOf({ ...base, feel: { word, salty: false, time_s: 0 }, funnel: { seconds_s: 40, time_s: 0 } }).forEach(
+        expectWords,
+      );
   });
 
   it('alarms at what nobody on site would overlook, and only then', () => {

@@ -1,0 +1,58 @@
+// The start of a lesson, made while its briefing is read: where another crew worked before, it is played in parts so that the page stays alive.
+import { openStart, type Lesson } from '$lessons';
+import type { Run } from '$sim';
+
+/** Real time that a part may take before the page has its turn again, ms; and the job seconds between two looks at the clock. */
+const PART_ms = 16;
+const LOOK_s = 20;
+
+/** Who waits for a start hears how far the crew before has come, 0 to 1, and may stop waiting. */
+export interface Waiting {
+  onShare?: (share_frac: number) => void;
+  signal?: AbortSignal;
+}
+
+interface Made {
+  readonly lesson: Lesson;
+  readonly seed: number;
+  run: Promise<Run>;
+  share_frac: number;
+  waiting: Waiting;
+}
+
+let made: Made | null = null;
+
+async function play(one: Made): Promise<Run> {
+  const start = openStart(one.lesson, one.seed);
+  for (;;) {
+    const until_ms = performance.now() + PART_ms;
+    do {
+      if (start.advance(LOOK_s)) return start.run;
+    } while (performance.now() < until_ms);
+    one.share_frac = start.share_frac;
+    one.waiting.onShare?.(one.share_frac);
+    await new Promise((resolve) => setTimeout(resolve));
+  }
+}
+
+function madeFor(lesson: Lesson, seed: number): Made {
+  if (made?.lesson === lesson && made.seed === seed) return made;
+  const one = { lesson, seed, share_frac: 0, waiting: {} } as Made;
+  one.run = play(one);
+  return (made = one);
+}
+
+/** The run as the learner will find it; asked for again, it is the same one. Nobody may act on it. */
+export const startOf = (lesson: Lesson, seed: number): Promise<Run> => madeFor(lesson, seed).run;
+
+/** The same to be played: it belongs to the caller from then on. Null when nobody waits for it any more; then it is made on for the next who asks. */
+export async function takeStart(lesson: Lesson, seed: number, waiting: Waiting = {}): Promise<Run | null> {
+  const one = madeFor(lesson, seed);
+  one.waiting = waiting;
+  waiting.onShare?.(one.share_frac);
+  const gone = new Promise<null>((resolve) => waiting.signal?.addEventListener('abort', () => resolve(null)));
+  const run = await Promise.race([one.run, gone]);
+  one.waiting = {};
+  if (run && made === one) made = null;
+  return run;
+}

@@ -1,0 +1,86 @@
+// Costs of stretches: they add up to what was given away, and the dearest is where the mistake was made.
+import { describe, expect, it } from 'vitest';
+import { grade, costsOf, dearest, nextIndex, settled, valueAt, valueOf, type Value } from '$lessons';
+import { PLANTED, spoiltCrew } from '../planted';
+import { finished, lookedBack, type LookedBack } from './runs';
+
+const tenths = (points: number): number => Math.round(points * 10);
+const scored = (score: number): Value => ({ score, short: [], well: null, ticks: 0 });
+
+function valued(back: LookedBack): Value[] {
+  return back.marks.map((mark) => valueAt(back.past, mark));
+}
+
+// A few plays of a drill each: long only on a machine that does much else.
+describe('costs', { timeout: 120_000 }, () => {
+  it.each([
+    ['green', 7, 3],
+    ['careful', 5, 2],
+  ] as const)('of a %s run on ground %i add up to V(0) less the score, to the tenth', (crew, seed, most) => {
+    const back = lookedBack(finished('first-rods', crew, seed), most);
+    const values = valued(back);
+    const { score } = grade(back.run, back.past.lesson);
+    expect(values.at(-1)!.score).toBe(score);
+    expect(values.at(-1)).toEqual(valueOf(back.run, back.past.lesson));
+    const sum = costsOf(back.moments, values).reduce((all, { points }) => all + tenths(points), 0);
+    expect(sum).toBe(tenths(values[0]!.score) - tenths(score));
+    // The careful crew loses little by taking over from itself, a green one gives much away.
+    if (crew === 'careful') expect(Math.abs(sum)).toBeLessThanOrEqual(50);
+    if (crew === 'green') expect(sum).toBeGreaterThan(400);
+  });
+
+  it('say by name what a planted mistake lost, in the stretch where it was made', () => {
+    const planted = PLANTED.find(({ name }) => name === 'the powder is dumped')!;
+    const back = lookedBack(finished('first-rods', spoiltCrew(planted), 4), 4);
+    const [first] = dearest(costsOf(back.moments, valued(back)));
+    expect(first!.lost[0]).toMatchObject({ id: 'noFishEyes', reason: { key: 'reason.noFishEyes.lost' } });
+    const acts = back.run.log.slice(first!.from.entries, first!.to.entries).map(([, action]) => action);
+    expect(acts).toContain('addAdditive');
+  });
+
+  it('are known only between known values, the dearest first, and small ones are none', () => {
+    const moments = [0, 1, 2, 3, 4].map((tick) => ({ tick, entries: tick }));
+    const values = [scored(90), scored(80), scored(79.9), undefined, scored(40)];
+    const costs = costsOf(moments, values);
+    expect(costs.map(({ index, points }) => [index, points])).toEqual([
+      [0, 10],
+      [1, 0.1],
+    ]);
+    expect(dearest(costs).map(({ index }) => index)).toEqual([0]);
+  });
+});
+
+describe('the order', () => {
+  const truth = [100, 100, 100, 60, 60, 60, 55, 55, 20].map(scored);
+
+  it('values each moment once, the beginning first, then the stretches that fell most', () => {
+    const values: (Value | undefined)[] = truth.map((value, i) => (i === 8 ? value : undefined));
+    const order: number[] = [];
+    for (let next = nextIndex({ values, taken: new Set() }); next !== null;) {
+      order.push(next);
+      values[next] = truth[next];
+      next = nextIndex({ values, taken: new Set() });
+    }
+    expect(order.toSorted((a, b) => a - b)).toEqual([0, 1, 2, 3, 4, 5, 6, 7]);
+    expect(order[0]).toBe(0);
+    // Both falls, at 2 to 3 and 7 to 8, are known before the level stretches are parted.
+    expect(order.slice(-2).toSorted()).toEqual([1, 5]);
+  });
+
+  it('hands the same moment to nobody twice, and none when all are taken', () => {
+    const values: (Value | undefined)[] = truth.map((value, i) => (i === 8 ? value : undefined));
+    const taken = new Set<number>();
+    for (let n = 0; n < 8; n++) {
+      const next = nextIndex({ values, taken })!;
+      expect(taken.has(next)).toBe(false);
+      taken.add(next);
+    }
+    expect(nextIndex({ values, taken })).toBeNull();
+  });
+
+  it('is settled once no stretch that is still to be parted fell by more', () => {
+    const values = truth.map((value, i) => ([0, 2, 3, 7, 8].includes(i) ? value : undefined));
+    expect(settled(values, 35)).toBe(true);
+    expect(settled(values, 4)).toBe(false);
+  });
+});
