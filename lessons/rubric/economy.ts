@@ -1,11 +1,22 @@
 // Items of the category economy: hours, powder and water. An unfinished hole earns only in the measure of its depth, an unfinished well nothing.
 
 import { bandOf, ownDepthShare, shareBetween, shown, type Bands, type Judged, type RunView } from './item';
+import type { WordKey } from '../words/index';
 
 /** How much of the job was done, 0 to 1. */
 export function doneShare(view: RunView): number {
   if (view.well !== null) return view.well.handedOver ? 1 : 0;
   return ownDepthShare(view);
+}
+
+/** Care of an unfinished hole earns in the measure of its depth: who drills little has risked little. The sentence names what was lost first. */
+export function inMeasure(
+  view: RunView,
+  share_frac: number,
+  words: { readonly full: WordKey; readonly lost: WordKey; readonly unfinished: WordKey },
+): { share_frac: number; key: WordKey } {
+  const done = doneShare(view);
+  return { share_frac: share_frac * done, key: share_frac < 1 ? words.lost : done < 1 ? words.unfinished : words.full };
 }
 
 /** Bands: full_s, none_s (job seconds). */

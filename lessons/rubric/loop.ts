@@ -1,6 +1,6 @@
-// Items that judge the loop of pump, pit and strainer: water kept by the pump, strainer open, pit full enough, sand kept out of the pump.
+// Items that judge the loop of pump, pit and strainer: water kept by the pump, strainer open, pit full enough, sand kept out of the pump. An unfinished hole earns in the measure of its depth.
 
-import { doneShare } from './economy';
+import { inMeasure } from './economy';
 import { eventsNamed } from './episodes';
 import { bandOf, shareBetween, shown, type Bands, type Judged, type RunView } from './item';
 import type { WordKey } from '../words/index';
@@ -28,14 +28,14 @@ export function pumpKeptWater(view: RunView, bands: Bands): Judged {
     ({ name }) => name === 'primeLost' || name === 'primeFailed' || name === 'sealBurnt',
   );
   const burnt = faults.some(({ name }) => name === 'sealBurnt');
+  const { share_frac, key } = inMeasure(view, Math.max(0, 1 - faults.length / bandOf(bands, 'none')), {
+    full: 'reason.pumpKeptWater.full',
+    lost: burnt ? 'reason.pumpKeptWater.burnt' : 'reason.pumpKeptWater.lost',
+    unfinished: 'reason.pumpKeptWater.unfinished',
+  });
   return {
-    share_frac: Math.max(0, 1 - faults.length / bandOf(bands, 'none')),
-    reason:
-      faults.length === 0
-        ? { key: 'reason.pumpKeptWater.full', data: {} }
-        : burnt
-          ? { key: 'reason.pumpKeptWater.burnt', data: {} }
-          : { key: 'reason.pumpKeptWater.lost', data: { times: faults.length } },
+    share_frac,
+    reason: { key, data: key === 'reason.pumpKeptWater.lost' ? { times: faults.length } : {} },
     evidence: faults.map(({ tick }) => ({ tick })),
   };
 }
@@ -46,13 +46,18 @@ export function strainerOpen(view: RunView, bands: Bands): Judged {
   const row = highestFlowing(view, 'strainerBlocked_frac');
   const { strainerBlocked_frac, time_s } = view.trace.columns;
   const most_frac = row < 0 ? 0 : strainerBlocked_frac[row]!;
-  const share_frac = shareBetween(most_frac, bandOf(bands, 'full_frac'), bandOf(bands, 'none_frac'));
+  const { share_frac, key } = inMeasure(
+    view,
+    shareBetween(most_frac, bandOf(bands, 'full_frac'), bandOf(bands, 'none_frac')),
+    {
+      full: 'reason.strainerOpen.full',
+      lost: 'reason.strainerOpen.lost',
+      unfinished: 'reason.strainerOpen.unfinished',
+    },
+  );
   return {
     share_frac,
-    reason: {
-      key: share_frac === 1 ? 'reason.strainerOpen.full' : 'reason.strainerOpen.lost',
-      data: { shut_pct: shown(most_frac * 100, 0) },
-    },
+    reason: { key, data: { shut_pct: shown(most_frac * 100, 0) } },
     evidence: row < 0 ? [] : [{ tick: time_s[row]!, value: shown(most_frac, 2), unit: '' }],
   };
 }
@@ -63,58 +68,51 @@ export function pitStood(view: RunView, bands: Bands): Judged {
   const row = highestFlowing(view, 'suctionLevel_m');
   const { suctionLevel_m, time_s } = view.trace.columns;
   const low_m = row < 0 ? 0 : suctionLevel_m[row]!;
-  const share_frac = shareBetween(low_m, bandOf(bands, 'full_m'), bandOf(bands, 'none_m'));
+  const { share_frac, key } = inMeasure(view, shareBetween(low_m, bandOf(bands, 'full_m'), bandOf(bands, 'none_m')), {
+    full: 'reason.pitStood.full',
+    lost: 'reason.pitStood.lost',
+    unfinished: 'reason.pitStood.unfinished',
+  });
   return {
     share_frac,
-    reason: {
-      key: share_frac === 1 ? 'reason.pitStood.full' : 'reason.pitStood.lost',
-      data: { low_cm: shown(low_m * 100, 0) },
-    },
+    reason: { key, data: { low_cm: shown(low_m * 100, 0) } },
     evidence: row < 0 ? [] : [{ tick: time_s[row]!, value: shown(low_m, 2), unit: 'm' }],
   };
 }
 
-/** How high the heap in the settling chamber ever stood while fluid ran over it. An unfinished hole earns in the measure of its depth. Bands: full_frac, none_frac (share of the chamber's depth). */
+/** How high the heap in the settling chamber ever stood while fluid ran over it. Bands: full_frac, none_frac (share of the chamber's depth). */
 export function heapDug(view: RunView, bands: Bands): Judged {
   if (!everFlowed(view)) return nothing('reason.heapDug.none');
   const row = highestFlowing(view, 'heap_frac');
   const { heap_frac, time_s } = view.trace.columns;
   const most_frac = row < 0 ? 0 : heap_frac[row]!;
-  const share_frac = shareBetween(most_frac, bandOf(bands, 'full_frac'), bandOf(bands, 'none_frac'));
+  const { share_frac, key } = inMeasure(
+    view,
+    shareBetween(most_frac, bandOf(bands, 'full_frac'), bandOf(bands, 'none_frac')),
+    { full: 'reason.heapDug.full', lost: 'reason.heapDug.lost', unfinished: 'reason.heapDug.unfinished' },
+  );
   return {
-    share_frac: share_frac * doneShare(view),
-    reason: {
-      key:
-        share_frac < 1
-          ? 'reason.heapDug.lost'
-          : doneShare(view) < 1
-            ? 'reason.heapDug.unfinished'
-            : 'reason.heapDug.full',
-      data: { heap_pct: shown(most_frac * 100, 0) },
-    },
+    share_frac,
+    reason: { key, data: { heap_pct: shown(most_frac * 100, 0) } },
     evidence: row < 0 ? [] : [{ tick: time_s[row]!, value: shown(most_frac, 2), unit: '' }],
   };
 }
 
-/** Head that the pump lost to sand and to bubbles. Bands: full_frac, none_frac (share of its head), least_m (drilled less: nothing shows); as above. */
+/** Head that the pump lost to sand and to bubbles. Bands: full_frac, none_frac (share of its head), least_m (drilled less: nothing shows). */
 export function pumpSpared(view: RunView, bands: Bands): Judged {
   const { pumpWorn_frac, depth_m } = view.trace.columns;
   const last = view.trace.length - 1;
   if (!everFlowed(view) || last < 0 || view.depth_m - depth_m[0]! < bandOf(bands, 'least_m'))
     return nothing('reason.pumpSpared.none');
   const worn_frac = pumpWorn_frac[last]! - pumpWorn_frac[0]!;
-  const share_frac = shareBetween(worn_frac, bandOf(bands, 'full_frac'), bandOf(bands, 'none_frac'));
+  const { share_frac, key } = inMeasure(
+    view,
+    shareBetween(worn_frac, bandOf(bands, 'full_frac'), bandOf(bands, 'none_frac')),
+    { full: 'reason.pumpSpared.full', lost: 'reason.pumpSpared.lost', unfinished: 'reason.pumpSpared.unfinished' },
+  );
   return {
-    share_frac: share_frac * doneShare(view),
-    reason: {
-      key:
-        share_frac < 1
-          ? 'reason.pumpSpared.lost'
-          : doneShare(view) < 1
-            ? 'reason.pumpSpared.unfinished'
-            : 'reason.pumpSpared.full',
-      data: { worn_pct: shown(worn_frac * 100, 1) },
-    },
+    share_frac,
+    reason: { key, data: { worn_pct: shown(worn_frac * 100, 1) } },
     evidence: [{ value: shown(worn_frac, 4), unit: '' }],
   };
 }

@@ -1,5 +1,6 @@
-// Items that judge how the wall was kept: what fell, how the level stood, how long the flow stood, how fast the stem was drawn.
+// Items that judge how the wall was kept: what fell, how the level stood, how long the flow stood, how fast the stem was drawn. Wall and level of an unfinished hole earn in the measure of its depth.
 
+import { inMeasure } from './economy';
 import { acceptedActs, eventsNamed, figure, SHORT_HOLE_m } from './episodes';
 import { bandOf, shareBetween, shown, type Bands, type Judged, type RunView } from './item';
 import type { WordKey } from '../words/index';
@@ -30,19 +31,23 @@ export function wallStood(view: RunView, bands: Bands): Judged {
   if (tooShort(view)) return nothing('reason.wallStood.none');
   const { fallen_m3 } = view.trace.columns;
   const fallen_L = (fallen_m3[view.trace.length - 1]! - fallen_m3[0]!) * 1000;
-  const share_frac = shareBetween(fallen_L, bandOf(bands, 'full_L'), bandOf(bands, 'none_L'));
   const falls = eventsNamed(view, 'wallFails').filter(({ data }) => BECAUSE[String(data.cause)] !== undefined);
   const told = new Map<string, number>();
   for (const { data } of falls) told.set(String(data.cause), (told.get(String(data.cause)) ?? 0) + 1);
   let cause = '';
   for (const [name, times] of told) if (cause === '' || times > told.get(cause)!) cause = name;
-  const data = { fallen_L: shown(fallen_L, 0) };
+  const { share_frac, key } = inMeasure(
+    view,
+    shareBetween(fallen_L, bandOf(bands, 'full_L'), bandOf(bands, 'none_L')),
+    {
+      full: 'reason.wallStood.full',
+      lost: BECAUSE[cause] ?? 'reason.wallStood.lost',
+      unfinished: 'reason.wallStood.unfinished',
+    },
+  );
   return {
     share_frac,
-    reason:
-      share_frac === 1
-        ? { key: 'reason.wallStood.full', data }
-        : { key: BECAUSE[cause] ?? 'reason.wallStood.lost', data },
+    reason: { key, data: { fallen_L: shown(fallen_L, 0) } },
     evidence: falls.map((fall) => ({ tick: fall.tick, depth_m: figure(fall, 'from_m') })),
   };
 }
@@ -60,13 +65,14 @@ export function levelHeld(view: RunView, bands: Bands): Judged {
   }
   if (worst < 0) return nothing('reason.levelHeld.none');
   const low_m = holeLevel_m[worst]!;
-  const share_frac = shareBetween(low_m, bandOf(bands, 'full_m'), bandOf(bands, 'none_m'));
+  const { share_frac, key } = inMeasure(view, shareBetween(low_m, bandOf(bands, 'full_m'), bandOf(bands, 'none_m')), {
+    full: 'reason.levelHeld.full',
+    lost: 'reason.levelHeld.lost',
+    unfinished: 'reason.levelHeld.unfinished',
+  });
   return {
     share_frac,
-    reason: {
-      key: share_frac === 1 ? 'reason.levelHeld.full' : 'reason.levelHeld.lost',
-      data: { level_m: shown(low_m, 1) },
-    },
+    reason: { key, data: { level_m: shown(low_m, 1) } },
     evidence: [{ tick: time_s[worst]!, depth_m: shown(low_m, 2) }],
   };
 }

@@ -2,6 +2,7 @@
 import {
   grade,
   lessonOf,
+  lessonWords,
   readRunFile,
   replayFile,
   runAtMark,
@@ -27,7 +28,9 @@ import type { Learner, SavedRun } from './records';
 import { Session } from './session.svelte';
 import { startOf, takeStart, type Waiting } from './startOf';
 
+// A run taken up from this device has not come through the briefing, which brings the lessons' words too.
 addMessages(laterMessages);
+addMessages(lessonWords);
 
 export { checkFile, openText, type Opened } from './openFile';
 export { verdictOf } from '$sim';

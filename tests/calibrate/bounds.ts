@@ -142,5 +142,9 @@ export function claimsOf(lesson: Lesson, runs: readonly CrewRun[]): Claim[] {
   return isWholeWell(lesson) ? [...claims, ...wellClaims(runs)] : claims;
 }
 
-/** From the first rod to the hand-over. */
-export const isWholeWell = (lesson: Lesson): boolean => lesson.well !== undefined && lesson.opening.primed === false;
+/** From the first rod to the hand-over, all of it the learner's. */
+export const isWholeWell = (lesson: Lesson): boolean =>
+  lesson.well !== undefined &&
+  lesson.prologue === undefined &&
+  lesson.leaves === undefined &&
+  lesson.end.at === undefined;
