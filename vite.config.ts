@@ -89,6 +89,8 @@ export default defineConfig(({ mode }) => {
             include: ['tests/**/*.test.ts'],
             exclude: ['tests/browser/**', 'tests/src/**'],
             pool: 'forks',
+            // The model is pure: its modules can be shared by all files of a worker, and are read once.
+            isolate: false,
             execArgv: ['--import', 'tsx'],
             env: { TSX_TSCONFIG_PATH: at('./tests/tsconfig.json') },
             experimental: { viteModuleRunner: false, nodeLoader: false },

@@ -7,9 +7,12 @@ class Router {
   place: Place = $state.raw(placeOf(location.hash));
   /** Grows on each change of place, so that the frame moves the focus once for each. */
   changes = $state(0);
+  /** What had the focus when the place last changed: the link that was followed, say. */
+  focusedBefore: Element | null = null;
 
   constructor() {
     window.addEventListener('hashchange', () => {
+      this.focusedBefore = document.activeElement;
       this.place = placeOf(location.hash);
       this.changes++;
     });

@@ -33,13 +33,13 @@ test('the timeline is read by keys and the drawing follows; nothing of the groun
   const told = page.getByRole('region', { name: 'The hole and the pit as they stood' });
   const slider = page.getByRole('slider', { name: 'Moment in the run' });
   await expect(slider).toBeVisible();
-  await expect(told).toContainText('1 rod', { timeout: 30_000 });
+  await expect(told).toContainText('Stem: 1 rod', { timeout: 30_000 });
   await slider.focus();
   await page.keyboard.press('End');
-  await expect(told).toContainText('3 rods', { timeout: 30_000 });
+  await expect(told).toContainText('Stem: 3 rods', { timeout: 30_000 });
   await expect(page.getByText(/^At 43 min/)).toBeVisible();
   for (let n = 0; n < 5; n++) await page.keyboard.press('PageDown');
-  await expect(told).not.toContainText('3 rods', { timeout: 30_000 });
+  await expect(told).not.toContainText('Stem: 3 rods', { timeout: 30_000 });
   expect(await page.locator('html').innerHTML()).not.toMatch(GROUND);
   expect(await page.locator('body').ariaSnapshot()).not.toMatch(GROUND);
   expect(await faults(page)).toEqual([]);

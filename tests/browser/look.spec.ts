@@ -16,7 +16,7 @@ const PLACES = [
 ] as const;
 for (const theme of THEMES) {
   test(`axe finds nothing on any screen, theme ${theme}`, async ({ page }) => {
-    test.setTimeout(120_000);
+    test.setTimeout(240_000);
     await goTo(page, '');
     expect(await faults(page, theme), 'start, nobody chosen').toEqual([]);
     await page.getByRole('radio', { name: theme }).check();
