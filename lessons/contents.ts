@@ -20,15 +20,10 @@ export type DrillId = (typeof DRILL_IDS)[number];
 export const WHOLE_WELL_IDS = ['open-well', 'blind-well', 'bad-day'] as const;
 export type LessonId = DrillId | (typeof WHOLE_WELL_IDS)[number];
 
-/** Lessons that are planned but have no file yet. */
-const NOT_YET: readonly LessonId[] = ['bad-day'];
-
-const there = <Id extends LessonId>(ids: readonly Id[]): readonly Id[] => ids.filter((id) => !NOT_YET.includes(id));
-
 /** Drills take a few minutes and are about one thing; whole wells take half an hour and are about all. */
 export const CONTENTS: { readonly drills: readonly DrillId[]; readonly wholeWells: readonly LessonId[] } = {
-  drills: there(DRILL_IDS),
-  wholeWells: there(WHOLE_WELL_IDS),
+  drills: DRILL_IDS,
+  wholeWells: WHOLE_WELL_IDS,
 };
 
 /** Practices are free holes to order; they have no points. */

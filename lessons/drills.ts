@@ -7,6 +7,7 @@ import type { ItemId } from './rubric/ids';
 export const DRILL_OF: Readonly<Record<ItemId, DrillId>> = {
   cautionsRead: 'round-the-loop',
   pumpKeptWater: 'round-the-loop',
+  mendedSoon: 'round-the-loop',
   strainerOpen: 'round-the-loop',
   pitStood: 'round-the-loop',
   clearedStops: 'first-rods',

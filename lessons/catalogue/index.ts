@@ -2,6 +2,7 @@
 
 import { PRACTICES } from '../practices/index';
 import type { Lesson } from '../schema';
+import { badDayLesson } from './bad-day';
 import { blindWellLesson } from './blind-well';
 import { firstRodsLesson } from './first-rods';
 import { openWellLesson } from './open-well';
@@ -34,6 +35,7 @@ export const LESSONS: readonly Lesson[] = [
   clearWaterLesson,
   openWellLesson,
   blindWellLesson,
+  badDayLesson,
 ];
 
 export function lessonById(id: string): Lesson | null {

@@ -18,6 +18,7 @@ import { cautionsRead, liftedBeforeStop, rodsHandledStill } from './safety';
 import { openAreaEnough, screenPlace, slotFits } from './screen';
 import { headWorks, packDone, sealMade, sealPlace } from './seal';
 import { chlorineGone, polymerBreak, testRun } from './fitForPeople';
+import { mendedSoon } from './mending';
 import { hungGently, jointsSet, packFell } from './lowering';
 import { packCovers, screenFoot } from './screenPlan';
 import { sealInterval, sealWaited } from './sealing';
@@ -80,6 +81,7 @@ export const ITEMS: Readonly<Record<ItemId, ItemFunction>> = {
   wallStood,
   levelHeld,
   shortStops,
+  mendedSoon,
   slowPulls,
   easedOff,
   littleLost,

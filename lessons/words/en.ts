@@ -1,5 +1,6 @@
 // All English words of the lessons in one typed record. English is the source; other languages follow its keys.
 
+import { badDay } from './en/badDay';
 import { blindWell } from './en/blindWell';
 import { cli } from './en/cli';
 import { casingDown } from './en/casingDown';
@@ -39,6 +40,7 @@ export const en = {
   ...openHole,
   ...openWell,
   ...blindWell,
+  ...badDay,
   ...rubric,
   ...casingDown,
   ...clearWater,

@@ -3,6 +3,7 @@ import { CREWS } from '$lessons';
 import type { Claim } from '../sweep/sweep';
 import { BOUNDS, ofCrew, quantile } from './bounds';
 import type { CrewRun } from './crewRuns';
+import { FAILURES } from './failures';
 
 export interface LessonReport {
   readonly lesson: string;
@@ -17,6 +18,9 @@ const HEAD = `# Calibration
 What \`npm run calibrate\` found: the crews of \`lessons/crews\` play each lesson on many grounds. Points by quartiles, runs that pass, seeds out of bounds, job hours and seconds of the machine a run.
 Wanted: careful ${BOUNDS.careful} and more on ${100 * BOUNDS.careful_frac} % of the grounds and a pass on all; other's middle within ${BOUNDS.other} of careful's; steady's middle ${BOUNDS.steady.join(' to ')}; green's at most ${BOUNDS.green}, random's at most ${BOUNDS.random}.
 `;
+
+/** Begins the line of what failed; the test of the list reads it. */
+export const FAILED = '- failed in some run: ';
 
 const tenth = (value: number): string => (Math.round(value * 10) / 10).toFixed(1);
 
@@ -41,6 +45,12 @@ function row(crew: string, runs: readonly CrewRun[]): string {
   return `| ${[crew, ...quartiles, passes, list, mean(({ ticks }) => ticks / 3600), mean(({ time_s }) => time_s)].join(' | ')} |`;
 }
 
+/** What failed in any of the runs, in the order of the list. */
+function failedIn(runs: readonly CrewRun[]): string {
+  const happened = new Set(runs.flatMap((run) => run.happened));
+  return FAILURES.filter((name) => happened.has(name)).join(', ') || 'nothing';
+}
+
 function sectionOf({ lesson, seeds, madeWith, runs, claims }: LessonReport): string {
   const rows = CREWS.map((crew) => row(crew, ofCrew(runs, crew)));
   const lines = claims.map(({ text, holds }) => `- ${holds ? 'holds' : 'FAILS'}: ${text}`);
@@ -54,6 +64,7 @@ function sectionOf({ lesson, seeds, madeWith, runs, claims }: LessonReport): str
     ...rows,
     '',
     ...lines,
+    `${FAILED}${failedIn(runs)}.`,
   ].join('\n');
 }
 

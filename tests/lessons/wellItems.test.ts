@@ -1,7 +1,8 @@
 // The items of a whole well on records made by hand: what a fault costs and what is said.
 
 import { describe, expect, test } from 'vitest';
-import { CATEGORY_OF, isWordKey, judge } from '$lessons';
+import type { RunEvent } from '$sim';
+import { CATEGORY_OF, isWordKey, ITEMS, judge, type Judged } from '$lessons';
 import { traceOf } from './handMade';
 import { cameTo, cleanWell, planned, PLAN, well, wellJudged, wellLost, withWellEvents } from './handMadeWell';
 
@@ -123,5 +124,42 @@ describe('what the crew could know', () => {
     // Reference row S-01: .03 m/s; here 2.833e-4 m3/s over .012 m2.
     expect(wellJudged('openAreaEnough', cleanWell()).evidence[0]!.value).toBeCloseTo(0.0236, 4);
     expect(PLAN.slotRows * PLAN.slotArc_mm * PLAN.slotWidth_mm).toBe(80);
+  });
+});
+
+describe('what breaks and is mended', () => {
+  const bands = { full_s: 720, none_s: 2400 };
+  const broken = (...events: RunEvent[]): Judged =>
+    ITEMS.mendedSoon(
+      withWellEvents(() => false, events),
+      bands,
+    );
+  const at = (tick: number, name: RunEvent['name'], what?: string): RunEvent => ({
+    tick,
+    name,
+    data: what === undefined ? {} : { what },
+  });
+
+  test('within twelve minutes earns all, in 26 minutes half; the longest counts', () => {
+    const quick = broken(at(3000, 'engineStopped'), at(3600, 'mended', 'engine'));
+    expect([quick.share_frac, quick.reason.key]).toEqual([1, 'reason.mendedSoon.full']);
+    const slow = broken(
+      at(3000, 'engineStopped'),
+      at(3600, 'mended', 'engine'),
+      at(4000, 'hoseBurst'),
+      at(5560, 'mended', 'hose'),
+    );
+    expect(slow.share_frac).toBeCloseTo(0.5, 6);
+    expect(slow.reason).toEqual({ key: 'reason.mendedSoon.lost', data: { time_min: 26 } });
+  });
+
+  test('is not mended by the ditch, nor by mending something else', () => {
+    const left = broken(at(3000, 'hoseBurst'), at(3300, 'mended', 'ditch'), at(3500, 'mended', 'engine'));
+    expect([left.share_frac, left.reason.key]).toEqual([0, 'reason.mendedSoon.lost']);
+  });
+
+  test('shows nothing where nothing broke', () => {
+    expect(broken().reason.key).toBe('reason.mendedSoon.none');
+    expect(broken().share_frac).toBe(0);
   });
 });

@@ -25,11 +25,13 @@ export const holeDrillRubric = {
   'reason.pumpKeptWater.none': 'Nothing ever flowed, so nothing shows.',
   'reason.strainerOpen.full': 'The strainer stayed open: {shut_pct} % shut at most.',
   'reason.strainerOpen.lost': 'The strainer was {shut_pct} % shut while the pump drew.',
-  'reason.strainerOpen.unfinished': 'The strainer stayed open, {shut_pct} % shut at most. But the hole was left unfinished.',
+  'reason.strainerOpen.unfinished':
+    'The strainer stayed open, {shut_pct} % shut at most. But the hole was left unfinished.',
   'reason.strainerOpen.none': 'Nothing ever flowed, so nothing shows.',
   'reason.pitStood.full': 'The pit was never lower than {low_cm} cm below its rim.',
   'reason.pitStood.lost': 'The pit sank to {low_cm} cm below its rim.',
-  'reason.pitStood.unfinished': 'The fluid in the pit stood {low_cm} cm below the rim at most. But the hole was left unfinished.',
+  'reason.pitStood.unfinished':
+    'The fluid in the pit stood {low_cm} cm below the rim at most. But the hole was left unfinished.',
   'reason.pitStood.none': 'Nothing ever flowed, so nothing shows.',
   'reason.heapDug.full': 'The heap filled {heap_pct} % of the chamber at most.',
   'reason.heapDug.lost': 'The heap filled {heap_pct} % of the chamber. Little could settle.',

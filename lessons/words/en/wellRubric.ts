@@ -1,6 +1,10 @@
 // Names and reasons of the rubric items of a whole well. A reason names its rule; codes differ, and the local one decides.
 
 export const wellRubric = {
+  'item.mendedSoon': 'Mended soon',
+  'reason.mendedSoon.full': 'Whatever broke was mended within {time_min} minutes.',
+  'reason.mendedSoon.lost': 'Engine or hose stood broken for {time_min} minutes.',
+  'reason.mendedSoon.none': 'You stopped before anything broke, so nothing shows.',
   'item.screenPlace': 'Screen in coarse sand, below the lowest water',
   'item.slotFits': 'Slots, cloth and pack that fit the sand',
   'item.openAreaEnough': 'Slots enough for the pump',

@@ -1,0 +1,3 @@
+import { calibrated } from './calibrated';
+
+calibrated('bad-day');
