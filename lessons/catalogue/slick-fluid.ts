@@ -74,17 +74,17 @@ export const slickFluidLesson: Lesson = {
   rubric: [
     {
       item: 'fluidReady',
-      weight: 15,
+      weight: 10,
       bands: { depth_m: 2, full_gL: 0.55, none_gL: 0.1, bedFull_m: 0.005, bedNone_m: 0.02 },
     },
     {
       item: 'doseFits',
-      weight: 18,
-      bands: { depth_m: 2, least_gL: 0.55, most_gL: 1.6, full_frac: 0.95, none_frac: 0.2 },
+      weight: 26,
+      bands: { depth_m: 2, least_gL: 0.55, most_gL: 1.6, full_frac: 0.95, none_frac: 0.5 },
     },
     { item: 'noFishEyes', weight: 12, bands: {} },
     { item: 'fluidTried', weight: 15, bands: { soak_s: 600, times: 1 } },
-    { item: 'clearedStops', weight: 10, bands: { full_m: 0.02, none_m: 0.05 } },
+    { item: 'clearedStops', weight: 7, bands: { full_m: 0.02, none_m: 0.05 } },
     { item: 'notBuried', weight: 4, bands: { full_m: 0.02, none_m: 0.1 } },
     { item: 'depthReached', weight: 6, bands: { from_m: 1, goal_m: 4.4 } },
     { item: 'jobTime', weight: 6, bands: { full_s: 4200, none_s: 7800 } },

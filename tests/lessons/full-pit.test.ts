@@ -1,4 +1,4 @@
-// The full pit: the strength of the fluid, the strainer, each once got wrong.
+// The full pit: the heap, the strength of the fluid, the strainer, each once got wrong.
 
 import { neverDoing, testDecisions, withPayload, type Spoil } from './decisions';
 
@@ -11,6 +11,7 @@ const unheeded: Spoil = (deed, senses, memory) => {
 };
 
 testDecisions('full-pit', 4, [
+  { name: 'not-dug', item: 'heapDug', reason: 'reason.heapDug.lost', spoil: neverDoing('digOutPit') },
   {
     name: 'too-thick',
     item: 'doseFits',
