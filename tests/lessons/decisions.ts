@@ -30,6 +30,8 @@ export interface Decision {
   readonly item: ItemId;
   readonly reason: WordKey;
   readonly spoil: Spoil;
+  /** Few points hang on it, but nobody passes without it. */
+  readonly essential?: true;
 }
 
 /** Points that a wrong decision must cost. */
@@ -103,10 +105,13 @@ export function testDecisions(id: string, seed: number, decisions: readonly Deci
 
   test.each(decisions.map((decision) => [decision.name, decision] as const))(
     `${id}: %s`,
-    (name, { item, reason, spoil }) => {
+    (name, { item, reason, spoil, essential }) => {
       const wrong = played(lesson, seed, name, spoil);
       const lost = rightGrade().score - wrong.score;
-      expect([lost >= COSTS, lost]).toEqual([true, lost]);
+      if (essential) {
+        expect(wrong.passed).toBe(false);
+        expect(wrong.items.filter(({ failed }) => failed).map(({ id: failed }) => failed)).toEqual([item]);
+      } else expect([lost >= COSTS, lost]).toEqual([true, lost]);
       const own = lesson.rubric.find((entry) => entry.item === item)!.weight;
       expect(pointsOf(rightGrade(), item) - pointsOf(wrong, item)).toBeGreaterThan(own / 3);
       expect(wrong.items.find((judged) => judged.id === item)!.reason.key).toBe(reason);

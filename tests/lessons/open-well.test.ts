@@ -1,0 +1,6 @@
+// A whole well with the ground shown: depth, slots, casing, seal, powder, washing and chlorine, each once got wrong.
+
+import { testDecisions } from './decisions';
+import { WELL_DECISIONS } from './wellDecisions';
+
+testDecisions('open-well', 6, WELL_DECISIONS);
