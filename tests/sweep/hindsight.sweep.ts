@@ -1,4 +1,4 @@
-// Six planted mistakes in a whole well on many grounds: the stretch with the mistake is among the three dearest.
+// Six planted mistakes in the drills about them, on many grounds: the stretch with the mistake is among the three dearest.
 import { lookFor, MISTAKES } from '../lessons/hindsight/planted';
 import type { Claim, Sweep } from './sweep';
 

@@ -1,4 +1,4 @@
-// The careful crew with one planted mistake in a whole well, and the stretch in which it was made.
+// The careful crew with one planted mistake, and the stretch in which it was made.
 import type { Senses } from '$sim';
 import {
   createCrew,
@@ -15,6 +15,7 @@ import {
   type Cost,
   type Crew,
   type Deed,
+  type LessonId,
   type Value,
 } from '$lessons';
 import type { CarefulMemory } from '../../../lessons/crews/carefulMemory';
@@ -22,6 +23,10 @@ import { lookedBack } from './runs';
 
 export interface Mistake {
   readonly name: string;
+  /** The drill about it. */
+  readonly lesson: LessonId;
+  /** Something left out costs when its chance goes by: with this act. */
+  readonly goneBy?: Deed['action'];
   /** What becomes of the crew's deed; it may push the memory. */
   readonly spoil: (deed: Deed | null, senses: Senses, memory: CarefulMemory) => Deed | null;
 }
@@ -31,21 +36,27 @@ const changed =
   (deed: Deed | null): Deed | null =>
     deed?.action === action ? { action, payload: { ...deed.payload, ...change(deed.payload) } } : deed;
 
+/** The crew takes the hole for deep enough here, m. */
+const EARLY_m = 6;
+
 export const MISTAKES: readonly Mistake[] = [
   {
-    name: 'no powder before the sand',
-    spoil: (deed, senses) => (deed?.action === 'addAdditive' && senses.stem.bottom_m < 7 ? null : deed),
+    name: 'no powder soaked',
+    lesson: 'slick-fluid',
+    spoil: (deed) => (deed?.action === 'addAdditive' ? null : deed),
   },
-  { name: 'the level let down', spoil: changed('pullOut', () => ({ topUp: false })) },
+  { name: 'the level let down', lesson: 'casing-down', spoil: changed('pullOut', () => ({ topUp: false })) },
   {
     name: 'the hole ended early',
+    lesson: 'deep-enough',
     spoil: (deed, _senses, memory) => {
-      memory.goal_m = Math.min(memory.goal_m, 6);
+      memory.goal_m = Math.min(memory.goal_m, EARLY_m);
       return deed;
     },
   },
   {
     name: 'the screen two metres high',
+    lesson: 'the-screen',
     spoil: changed('planWell', ({ screenFrom_m, screenTo_m, packTop_m, sealTo_m }) => ({
       screenFrom_m: Number(screenFrom_m) - 2,
       screenTo_m: Number(screenTo_m) - 2,
@@ -55,9 +66,15 @@ export const MISTAKES: readonly Mistake[] = [
   },
   {
     name: 'the seal left out',
+    lesson: 'the-seal',
+    goneBy: 'headWorks',
     spoil: (deed) => (deed?.action === 'placeSeal' && deed.payload.seal !== 'cuttings' ? null : deed),
   },
-  { name: 'pulled fast at a low level', spoil: changed('pullOut', () => ({ topUp: false, speed_ms: 0.5 })) },
+  {
+    name: 'pulled fast at a low level',
+    lesson: 'casing-down',
+    spoil: changed('pullOut', () => ({ topUp: false, speed_ms: 0.5 })),
+  },
 ];
 
 export interface Found {
@@ -74,9 +91,9 @@ export interface Found {
   readonly valued: number;
 }
 
-/** Plays a whole well with the mistake and looks for the dearest stretches, parted into so many. */
-export function lookFor({ name, spoil }: Mistake, seed: number, most: number): Found {
-  const lesson = lessonById('open-well')!;
+/** Plays the drill with the mistake and looks for the dearest stretches, parted into so many. */
+export function lookFor({ name, lesson: id, goneBy, spoil }: Mistake, seed: number, most: number): Found {
+  const lesson = lessonById(id)!;
   const run = startRun(lesson, seed);
   const crew = createCrew('careful', jobFor(run, lesson));
   let first_s = Infinity;
@@ -88,11 +105,12 @@ export function lookFor({ name, spoil }: Mistake, seed: number, most: number): F
       const meant = crew.decide(senses);
       const early = (crew.memory as CarefulMemory).goal_m;
       const deed = spoil(meant, senses, crew.memory as CarefulMemory);
-      const ended = early <= 6 && meant?.action === 'planWell';
+      const ended = early <= EARLY_m && (meant?.action === 'stopDrilling' || meant?.action === 'planWell');
       if (deed !== meant || ended) {
         first_s = Math.min(first_s, senses.time_s);
         last_s = senses.time_s;
       }
+      if (goneBy !== undefined && deed?.action === goneBy) first_s = last_s = senses.time_s;
       return deed;
     },
   };
