@@ -178,6 +178,7 @@ export function drillingWellHands(desk: Desk, well: Well): Hand[] {
     planning(desk, well),
     joining(desk, well),
     asking(desk, 'stopDrilling', { key: 'work.stopDrilling.sayWell' }),
+    ...leaving(desk),
   ];
 }
 
@@ -207,7 +208,7 @@ export function wellSets(desk: Desk, well: Well, phase: WellPhase): HandSet[] {
   return [
     { group: 'well', hands: [planning(desk, well), ...casingHands(desk, well), ...leaving(desk)] },
     { group: 'annulus', hands: [...annulusHands(desk, well), ...leaving(desk)] },
-    { group: 'water', hands: waterHands(desk, well) },
-    { group: 'finish', hands: finishHands(desk, well) },
+    { group: 'water', hands: [...waterHands(desk, well), ...leaving(desk)] },
+    { group: 'finish', hands: [...finishHands(desk, well), ...leaving(desk)] },
   ];
 }
