@@ -1,6 +1,9 @@
 // A whole well with the ground shown: depth, slots, casing, seal, powder, washing and chlorine, each once got wrong.
 
 import { testDecisions } from './decisions';
-import { WELL_DECISIONS } from './wellDecisions';
+import { powderTimes, WELL_DECISIONS } from './wellDecisions';
 
-testDecisions('open-well', 6, WELL_DECISIONS);
+testDecisions('open-well', 6, [
+  ...WELL_DECISIONS,
+  { name: 'four-times-the-powder', item: 'sandFree', reason: 'reason.sandFree.lost', spoil: powderTimes(4) },
+]);

@@ -14,10 +14,13 @@ const LATE_s = 10800;
 /** The rods are out, and the crew goes for a meal before the casing. */
 function late(): Spoil {
   let from_s = -1;
-  return (deed, { time_s }) => {
+  return (deed, { time_s }, memory) => {
     if (deed?.action !== 'runCasing') return deed;
     if (from_s < 0) from_s = time_s;
-    return time_s < from_s + LATE_s ? null : deed;
+    if (time_s >= from_s + LATE_s) return deed;
+    // What was put off is no try.
+    memory.well!.runs = 0;
+    return null;
   };
 }
 
@@ -33,6 +36,10 @@ const withoutChlorine: Spoil = (deed, _senses, memory) => {
   return deed;
 };
 
+/** So many times the powder that the crew would take: it stays in the ring and in the ground. */
+export const powderTimes = (times: number): Spoil =>
+  withPayload('addAdditive', ({ mass_g }) => ({ mass_g: (mass_g as number) * times }));
+
 export const WELL_DECISIONS: readonly Decision[] = [
   { name: 'too-shallow', item: 'screenPlace', reason: 'reason.screenPlace.fine', spoil: shallow },
   {
@@ -41,18 +48,12 @@ export const WELL_DECISIONS: readonly Decision[] = [
     reason: 'reason.slotFits.wide',
     spoil: withPayload('planWell', () => ({ slotWidth_mm: 3, pack: 'none', cloth: 'none' })),
   },
-  { name: 'casing-late', item: 'casingDown', reason: 'reason.casingDown.none', spoil: late() },
+  { name: 'casing-late', item: 'casingSoon', reason: 'reason.casingSoon.lost', spoil: late() },
   {
     name: 'sealed-with-cuttings',
     item: 'sealMade',
     reason: 'reason.sealMade.none',
     spoil: withPayload('planWell', () => ({ seal: 'cuttings' })),
-  },
-  {
-    name: 'four-times-the-powder',
-    item: 'sandFree',
-    reason: 'reason.sandFree.lost',
-    spoil: withPayload('addAdditive', ({ mass_g }) => ({ mass_g: (mass_g as number) * 4 })),
   },
   { name: 'not-washed', item: 'developed', reason: 'reason.developed.cloudy', spoil: unwashed },
   {
