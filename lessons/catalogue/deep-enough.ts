@@ -1,6 +1,8 @@
 // Lesson 9, the stop decision: enough coarse sand below the lowest water for a screen, and no metre more.
 
 import type { Lesson } from '../schema';
+import { WELL_DRILL_KIT } from './well-drill';
+import { ALL_HANDS, WELL_SENSES } from './whole-well';
 
 /** Medium and coarse sand go on for more than 4.6 m below the lowest water and end, or turn salt, above 13 m; on one ground a bed of silt parts them. */
 const ground: Lesson['ground'] = {
@@ -82,9 +84,9 @@ export const deepEnoughLesson: Lesson = {
   ground,
   kit: {},
   view: 'hole',
-  senses: ['returns', 'tray', 'stem', 'pump', 'pit', 'feel', 'stick', 'funnel', 'clock'],
+  senses: WELL_SENSES,
   gauges: [],
-  hands: ['stem', 'pump', 'pit', 'fluid', 'tray', 'well', 'book'],
+  hands: ALL_HANDS,
   opening: {
     rods: 1,
     rodsInAll: 9,
@@ -98,16 +100,7 @@ export const deepEnoughLesson: Lesson = {
     setOut: true,
     maxDepth_m: 14,
   },
-  well: {
-    casings: ['pvc50', 'pvc63', 'pvc63thin'],
-    cloths: ['fine', 'medium', 'coarse'],
-    packs: ['pack04', 'pack07', 'pack1', 'pack2'],
-    seals: ['bentoniteGranules', 'bentonitePellets', 'cement', 'clay', 'cuttings'],
-    lifts: ['suction', 'deepPiston'],
-    bits_mm: [100],
-    pumps: ['small'],
-    people: 250,
-  },
+  well: WELL_DRILL_KIT,
   end: { rods: 9, depth_m: 13.5, cap_s: 21600, at: 'stopped' },
   prologue: { crew: 'careful', until: { depth_m: 4 } },
   faults: [],

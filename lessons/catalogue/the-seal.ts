@@ -1,6 +1,8 @@
 // Lesson 12, the seal: material, interval and time, in ground that dries out above the water.
 
 import type { Lesson } from '../schema';
+import { WELL_DRILL_KIT, WELL_DRILL_OPENING } from './well-drill';
+import { ALL_HANDS, WELL_SENSES } from './whole-well';
 
 /** Silt or clay near the top, and somewhere above the water sand that dries out; water stands at a little more than two metres. */
 const ground: Lesson['ground'] = {
@@ -66,33 +68,11 @@ export const theSealLesson: Lesson = {
   ground,
   kit: {},
   view: 'hole',
-  senses: ['returns', 'tray', 'stem', 'pump', 'pit', 'feel', 'stick', 'funnel', 'clock'],
+  senses: WELL_SENSES,
   gauges: [],
-  hands: ['stem', 'pump', 'pit', 'fluid', 'tray', 'well', 'book'],
-  opening: {
-    rods: 1,
-    rodsInAll: 9,
-    starter_m: 0.3,
-    pit_L: 940,
-    primed: false,
-    water_L: 8000,
-    powder_kg: 8,
-    bentonite_kg: 50,
-    chlorine_kg: 3,
-    petrol_L: 30,
-    setOut: true,
-    maxDepth_m: 14,
-  },
-  well: {
-    casings: ['pvc50', 'pvc63', 'pvc63thin'],
-    cloths: ['fine', 'medium', 'coarse'],
-    packs: ['pack04', 'pack07', 'pack1', 'pack2'],
-    seals: ['bentoniteGranules', 'bentonitePellets', 'cement', 'clay', 'cuttings'],
-    lifts: ['suction', 'deepPiston'],
-    bits_mm: [100],
-    pumps: ['small'],
-    people: 250,
-  },
+  hands: ALL_HANDS,
+  opening: WELL_DRILL_OPENING,
+  well: WELL_DRILL_KIT,
   end: { rods: 9, depth_m: 13.5, cap_s: 259200 },
   prologue: { crew: 'careful', until: { before: 'placeSeal' }, seal: 'left' },
   leaves: { crew: 'careful', from: 'headWorksDone' },
