@@ -9,12 +9,12 @@ const DEEP_m = 16;
 
 /** What the day puts to the test weighs more here, all else a little less, so that the weights sum to 100. */
 const WEIGHTS: Readonly<Record<string, number>> = {
-  fluidReady: 12,
+  fluidReady: 8,
   notBuried: 7,
-  clearedStops: 5,
+  clearedStops: 4,
   levelKept: 5,
-  screenPlace: 4,
-  slotFits: 2,
+  screenPlace: 5,
+  slotFits: 3,
   openAreaEnough: 1,
   sandFree: 2,
   developed: 3,
@@ -59,7 +59,7 @@ export const badDayLesson: Lesson = {
   faults: [
     { id: 'weakPowder', from: { time_s: 0 }, to: { time_s: 0 }, share_frac: [0.25, 0.35] },
     { id: 'rainFills', from: { depth_m: 2.5 }, to: { depth_m: 4 }, rain_mmh: [30, 60], time_s: [1800, 3600] },
-    { id: 'pumpStops', from: { depth_m: 5 }, to: { depth_m: 6.5 } },
+    { id: 'pumpStops', from: { depth_m: 4.2 }, to: { depth_m: 5.2 } },
     { id: 'helperAway', from: { depth_m: 7 }, to: { depth_m: 7.8 }, time_s: [600, 1200] },
     { id: 'hoseBursts', from: { depth_m: 8.5 }, to: { depth_m: 9.5 }, share_frac: [0.4, 0.7] },
   ],
@@ -72,7 +72,7 @@ export const badDayLesson: Lesson = {
       bands: entry.item === 'fluidReady' ? { ...entry.bands, none_gL: 0.2 } : entry.bands,
     })),
     { item: 'mendedSoon', weight: 8, bands: { full_s: 720, none_s: 2400 } },
-    { item: 'fluidTried', weight: 7, bands: { soak_s: 300, times: 1 } },
+    { item: 'fluidTried', weight: 10, bands: { soak_s: 300, times: 1 } },
   ],
   hints: [
     {
