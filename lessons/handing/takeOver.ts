@@ -1,7 +1,7 @@
 // A crew that goes on with what somebody else began, from any moment. What it would remember it takes from the log of accepted acts, the rod marks
 // and the senses; the rest it finds out as it goes.
 
-import { sensesOf, type Run } from '$sim';
+import { sensesOf, type Run, type Senses } from '$sim';
 import { crewOfCare } from '../crews/careful';
 import { adoptCare } from './careTakeOver';
 import type { CareName } from '../crews/careStyle';
@@ -12,7 +12,6 @@ import { createSteady, type SteadyMemory } from '../crews/steady';
 import { standing } from './standing';
 import { toldBy, type Told } from './told';
 import { adoptWell, layersBooked } from './wellTakeOver';
-import type { Senses } from '$sim';
 
 /** The steady crew lets its powder soak for so long, s. */
 const SOAK_s = 1800;
