@@ -16,7 +16,9 @@ export function packDone(view: RunView, bands: Bands): Judged {
   const underSeal_m = verdict.leak.sealTo_m - EDGE_m;
   const tops = sounded.map((event) => figure(event, 'top_m'));
   const good = tops.filter((top_m) => top_m <= wanted_m + 0.05 && top_m >= underSeal_m);
-  const highest_m = Math.min(...tops);
+  // A sounding on top of the seal says nothing of the fill under it: told only where there is no other.
+  const underneath = tops.filter((top_m) => top_m >= underSeal_m);
+  const highest_m = Math.min(...(underneath.length > 0 ? underneath : tops));
   return {
     share_frac: good.length > 0 ? 1 : bandOf(bands, 'sound_frac'),
     reason:

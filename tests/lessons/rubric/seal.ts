@@ -50,12 +50,12 @@ export const seal: HandMade = {
       },
       {
         kind: 'between',
-        says: 'too low: sounded it was',
-        view: sounded(7.9),
+        says: 'too low, but sounded it was; the line on top of the seal is not what is told',
+        view: sounded(7.9, 0.05),
         share: 0.5,
         reason: 'lost',
         data: { top_m: 7.9, wanted_m: 7.5 },
-        evidence: line(7.9),
+        evidence: line(7.9, 0.05),
       },
       {
         kind: 'between',
