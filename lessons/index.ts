@@ -61,6 +61,7 @@ export {
 export {
   atOnce,
   costElsewhere,
+  complete,
   costsOf,
   costsThere,
   dearest,

@@ -6,6 +6,8 @@ import type { ShortItem, Value } from './value';
 export interface Cost {
   /** Index of the moment at which the stretch begins. */
   readonly index: number;
+  /** Index of the moment at which it ends. */
+  readonly end: number;
   readonly from: Moment;
   readonly to: Moment;
   /** Points, to a tenth; negative where it was done better than the careful crew would have. */
@@ -15,6 +17,9 @@ export interface Cost {
   /** What was lost there, the most first; the reasons are those of the end that followed. */
   readonly lost: readonly (ShortItem & { readonly lost: number })[];
 }
+
+/** Less than this is within what the same crew reaches one time and another, points. ASSUMED. */
+export const LEAST_points = 0.5;
 
 const tenths = (points: number): number => Math.round(points * 10);
 
@@ -31,26 +36,25 @@ function lostItems(before: Value, after: Value): Cost['lost'] {
     .sort((a, b) => b.lost - a.lost);
 }
 
-/** The costs of the stretches whose ends are both known, in the order of the run. */
+/** The costs between each known moment and the next known one, in the order of the run. */
 export function costsOf(moments: readonly Moment[], values: readonly (Value | undefined)[]): Cost[] {
   const costs: Cost[] = [];
-  for (let index = 0; index + 1 < moments.length; index++) {
+  let index = values.findIndex((value) => value !== undefined);
+  for (let end = index + 1; index >= 0 && end < moments.length; end++) {
     const before = values[index];
-    const after = values[index + 1];
+    const after = values[end];
     if (!before || !after) continue;
     const points = drop(before.score, after.score);
-    const [from, to] = [moments[index]!, moments[index + 1]!];
-    costs.push({ index, from, to, points, before, after, lost: lostItems(before, after) });
+    const [from, to] = [moments[index]!, moments[end]!];
+    costs.push({ index, end, from, to, points, before, after, lost: lostItems(before, after) });
+    index = end;
   }
   return costs;
 }
 
-/** Less than this is within what the same crew reaches one time and another, points. ASSUMED. */
-const LEAST_points = 0.5;
-
-/** The stretches that cost most, at most so many. */
+/** The stretches that cost most, at most so many; none that can still be parted. */
 export const dearest = (costs: readonly Cost[], most = 3): Cost[] =>
   costs
-    .filter(({ points }) => points >= LEAST_points)
+    .filter(({ index, end, points }) => end === index + 1 && points >= LEAST_points)
     .sort((a, b) => b.points - a.points)
     .slice(0, most);

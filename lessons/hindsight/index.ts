@@ -4,6 +4,6 @@ export { costsOf, dearest, type Cost } from './costs';
 export { costElsewhere, costsThere, GROUNDS, type Luck } from './luck';
 export { marksAlong, type Mark } from './marks';
 export { momentsOf, MOST_STRETCHES, type Moment } from './moments';
-export { nextIndex, settled } from './order';
+export { complete, nextIndex, settled } from './order';
 export { elsewhere, joinedGround } from './otherGrounds';
 export { atOnce, runAtMark, valueAt, valueOf, valuing, type Past, type ShortItem, type Value } from './value';

@@ -1,6 +1,7 @@
-// Which moment to value next: first the ends, then the middle of the stretch with the largest drop, until all is known. So the dear stretches come out early.
+// Which moment to value next: first the ends, then the middle of the stretch with the largest drop, until every stretch is whole. So the dear
+// stretches come out early, and long level ones are never parted.
 
-import { drop } from './costs';
+import { drop, LEAST_points } from './costs';
 import type { Value } from './value';
 
 export interface Known {
@@ -10,23 +11,43 @@ export interface Known {
   readonly taken: ReadonlySet<number>;
 }
 
-/** The next index to value, or null when all are known or taken. */
+/** A level stretch may stay whole up to this share of the run: a loss and a gain must lie this close to hide each other. ASSUMED. */
+const LEVEL_frac = 1 / 8;
+
+/** Must a stretch between two moments be parted, if it falls by so much? One that is neither long nor falls says all it can say. */
+export const mustBeParted = (stretch: number, of: number, fall_points: number): boolean =>
+  stretch > 1 && (stretch > Math.max(1, of * LEVEL_frac) || Math.abs(fall_points) >= LEAST_points);
+
+/** The next index to value, or null when nothing is left to part, or what is left hangs on what is taken. */
 export function nextIndex({ values, taken }: Known): number | null {
   const last = values.length - 1;
   if (last >= 0 && !values[0] && !taken.has(0)) return 0;
-  let best: { index: number; drop: number; length: number } | null = null;
+  let best: { index: number; fall: number; length: number } | null = null;
   let from = 0;
   for (let to = 1; to <= last; to++) {
     if (!values[to] && !taken.has(to)) continue;
     const length = to - from;
-    if (length > 1) {
-      const fall = Math.abs(fallAround(values, from, to));
-      if (!best || fall > best.drop || (fall === best.drop && length > best.length))
-        best = { index: from + Math.floor(length / 2), drop: fall, length };
+    const fall = Math.abs(fallAround(values, from, to));
+    if (mustBeParted(length, last, fall)) {
+      if (!best || fall > best.fall || (fall === best.fall && length > best.length))
+        best = { index: from + Math.floor(length / 2), fall, length };
     }
     from = to;
   }
   return best?.index ?? null;
+}
+
+/** Has the looking back come to its end: both ends valued, and no stretch between two known moments left to be parted? */
+export function complete(values: Known['values']): boolean {
+  const last = values.length - 1;
+  if (last < 0 || !values[0] || !values[last]) return false;
+  let from = 0;
+  for (let to = 1; to <= last; to++) {
+    if (!values[to]) continue;
+    if (mustBeParted(to - from, last, drop(values[from]!.score, values[to]!.score))) return false;
+    from = to;
+  }
+  return true;
 }
 
 /** The drop between the nearest known values around a gap, shared among the gaps that lie between them. */

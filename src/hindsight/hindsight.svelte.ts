@@ -37,7 +37,7 @@ class Hindsight {
       onchange: (progress) => {
         this.progress = progress;
         // Kept when all is known, and once more with the other grounds.
-        const worth = progress.done ? 2 : progress.known === progress.values.length ? 1 : 0;
+        const worth = progress.done ? 2 : progress.all ? 1 : 0;
         if (worth > saved) keeper.lookedBack(lookBack.kept(), run);
         saved = Math.max(saved, worth);
       },

@@ -1,5 +1,6 @@
 // Looking back on a run: hands out the work, puts the results together as they come, in the order that finds the dear stretches first.
 import {
+  complete,
   costsOf,
   dearest,
   GROUNDS,
@@ -37,6 +38,8 @@ export interface Progress {
   readonly dearest: readonly Cost[];
   /** How many of the moments are valued. */
   readonly known: number;
+  /** Every stretch is parted as far as it says anything. */
+  readonly all: boolean;
   /** No stretch still to be parted can be dearer than the three. */
   readonly settled: boolean;
   /** Costs on other grounds, by index of the stretch. */
@@ -159,7 +162,7 @@ export class LookBack {
   }
 
   #nextElsewhere(): Order | null {
-    if (this.#values.includes(undefined)) return null;
+    if (!complete(this.#values)) return null;
     for (const { index, to } of dearest(this.#costs())) {
       const from = this.#marks[index];
       for (let n = 0; from && n < GROUNDS; n++) {
@@ -184,7 +187,7 @@ export class LookBack {
     const costs = this.#costs();
     const first = dearest(costs);
     const known = this.#values.filter((value) => value !== undefined).length;
-    const all = known === this.#values.length;
+    const all = complete(this.#values);
     const luck = Object.fromEntries(
       Object.entries(this.#luck).map(([index, points]) => [index, points.filter((one) => typeof one === 'number')]),
     );
@@ -195,6 +198,7 @@ export class LookBack {
       costs,
       dearest: first,
       known,
+      all,
       settled: all || (first.length === 3 && settled(this.#values, first.at(-1)!.points)),
       luck,
       done: all && first.every(({ index }) => !this.#luckOf(index).includes(undefined)),

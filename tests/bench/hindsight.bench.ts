@@ -58,6 +58,7 @@ async function measured(id: string, crew: string, seed: number): Promise<Row[]> 
   const at: { first?: number; marks?: number; settled?: number; all?: number; luck?: number } = {};
   let last: Progress | null = null;
   let cpuAll_s = 0;
+  let valued = 0;
   await new Promise<void>((resolve) => {
     const lookBack = new LookBack({
       run,
@@ -72,8 +73,9 @@ async function measured(id: string, crew: string, seed: number): Promise<Row[]> 
         if (progress.known > 1) at.first ??= since();
         if (progress.marks.length === progress.moments.length) at.marks ??= since();
         if (progress.settled) at.settled ??= since();
-        if (progress.known === progress.values.length && at.all === undefined) {
+        if (progress.all && at.all === undefined) {
           at.all = since();
+          valued = progress.known;
           cpuAll_s = (process.cpuUsage().user - cpuAtStart_us) / 1e6;
         }
         if (!progress.done) return;
@@ -88,6 +90,7 @@ async function measured(id: string, crew: string, seed: number): Promise<Row[]> 
   const what = (text: string): string => `${id}, ${crew}: ${text}`;
   return [
     { what: what('stretches'), value: moments.length - 1, unit: '' },
+    { what: what('moments valued'), value: valued, unit: '' },
     { what: what('marks laid'), value: at.marks!, unit: 's' },
     { what: what('first figure'), value: at.first!, unit: 's' },
     { what: what(`${dearest.length} dearest`), value: at.settled!, unit: 's' },

@@ -12,10 +12,16 @@ export const hindsight = {
 
   'hindsight.lead': 'A careful crew took your run over at many moments. It finished each one from there.',
   'hindsight.how': 'Where its score drops, something was lost in between.',
-  'hindsight.working': '{known:0} of {all:0} moments are known. You can read on meanwhile.',
+  'hindsight.working': {
+    one: '{n:0} moment is known. You can read on meanwhile.',
+    other: '{n:0} moments are known. You can read on meanwhile.',
+  },
   'hindsight.sure': 'The three dearest are found. The rest is still being worked out.',
-  'hindsight.all': 'All {all:0} moments are known.',
-  'hindsight.stopped': 'Stopped. {known:0} of {all:0} moments are known.',
+  'hindsight.all': 'It is all worked out, from {n:0} moments.',
+  'hindsight.stopped': {
+    one: 'Stopped. {n:0} moment is known.',
+    other: 'Stopped. {n:0} moments are known.',
+  },
   'hindsight.stop': 'Stop working it out',
   'hindsight.goOn': 'Go on working it out',
   'hindsight.sum': 'From the beginning a careful crew reaches {start:1} points here. You reached {score:1}.',

@@ -1,6 +1,6 @@
 // Costs of stretches: they add up to what was given away, and the dearest is where the mistake was made.
 import { describe, expect, it } from 'vitest';
-import { grade, costsOf, dearest, nextIndex, settled, valueAt, valueOf, type Value } from '$lessons';
+import { complete, grade, costsOf, dearest, nextIndex, settled, valueAt, valueOf, type Value } from '$lessons';
 import { PLANTED, spoiltCrew } from '../planted';
 import { finished, lookedBack, type LookedBack } from './runs';
 
@@ -38,13 +38,14 @@ describe('costs', { timeout: 120_000 }, () => {
     expect(acts).toContain('addAdditive');
   });
 
-  it('are known only between known values, the dearest first, and small ones are none', () => {
+  it('are known between known values, the dearest first; small ones are none, nor such as can still be parted', () => {
     const moments = [0, 1, 2, 3, 4].map((tick) => ({ tick, entries: tick }));
     const values = [scored(90), scored(80), scored(79.9), undefined, scored(40)];
     const costs = costsOf(moments, values);
-    expect(costs.map(({ index, points }) => [index, points])).toEqual([
-      [0, 10],
-      [1, 0.1],
+    expect(costs.map(({ index, end, points }) => [index, end, points])).toEqual([
+      [0, 1, 10],
+      [1, 2, 0.1],
+      [2, 4, 39.9],
     ]);
     expect(dearest(costs).map(({ index }) => index)).toEqual([0]);
   });
@@ -65,6 +66,27 @@ describe('the order', () => {
     expect(order[0]).toBe(0);
     // Both falls, at 2 to 3 and 7 to 8, are known before the level stretches are parted.
     expect(order.slice(-2).toSorted()).toEqual([1, 5]);
+  });
+
+  it('parts no stretch that is short and level, and is complete then', () => {
+    // Sixty stretches, one drop between 31 and 32: what lies level is parted into eights only.
+    const fell = Array.from({ length: 61 }, (_, i) => scored(i < 32 ? 90 : 50));
+    const values: (Value | undefined)[] = fell.map((value, i) => (i === 60 ? value : undefined));
+    let valued = 0;
+    for (let next = nextIndex({ values, taken: new Set() }); next !== null; valued++) {
+      expect(complete(values)).toBe(false);
+      values[next] = fell[next];
+      next = nextIndex({ values, taken: new Set() });
+    }
+    expect(complete(values)).toBe(true);
+    expect(valued).toBeLessThan(20);
+    const costs = costsOf(
+      fell.map((_, i) => ({ tick: i, entries: i })),
+      values,
+    );
+    expect(dearest(costs).map(({ index, end, points }) => [index, end, points])).toEqual([[31, 32, 40]]);
+    expect(costs.every(({ index, end }) => end - index <= 60 / 8)).toBe(true);
+    expect(costs.reduce((sum, { points }) => sum + points, 0)).toBe(40);
   });
 
   it('hands the same moment to nobody twice, and none when all are taken', () => {
