@@ -10,9 +10,9 @@ const DEEP_m = 16;
 /** What the day puts to the test weighs more here, all else a little less, so that the weights sum to 100. */
 const WEIGHTS: Readonly<Record<string, number>> = {
   fluidReady: 8,
-  notBuried: 7,
+  notBuried: 5,
   clearedStops: 4,
-  levelKept: 5,
+  levelKept: 3,
   screenPlace: 5,
   slotFits: 3,
   openAreaEnough: 1,
@@ -23,7 +23,8 @@ const WEIGHTS: Readonly<Record<string, number>> = {
   packDone: 1,
   sealPlace: 3,
   headWorks: 2,
-  siteChosen: 2,
+  siteChosen: 6,
+  fairFeed: 2,
   cautionsRead: 4,
   sampleEachRod: 1,
   labelsTrue: 1,

@@ -38,22 +38,34 @@ function toLine_m(spot: Place, { from, to }: NonNullable<Site['overheadLine']>):
   return nearest_m;
 }
 
-/** Farther than this from dirt is far enough, m; a line is kept so far away, m. */
+/** Far enough from dirt, and far too near, m. */
 const FAR_m = 30;
-const LINE_m = 10;
+const NEAR_m = 10;
+/** A line is kept so far away, and is over one's head so near, m. */
+const CLEAR_m = 10;
+const UNDER_m = 5;
+/** A spot so far below the flood is lost in the first wet season, m. */
+const DROWNED_m = 0.5;
 
-/** The spot farthest from dirt; one under the flood or under a line only where no other is left. */
+/** How good a spot is in one respect: 1 from `good_m` on, 0 and less from `bad_m` on. */
+const worth = (value_m: number, good_m: number, bad_m: number): number =>
+  Math.min(1, (value_m - bad_m) / (good_m - bad_m));
+
+/** The spot whose worst side is the least bad: dirt, flood, overhead line. */
 export function bestSpot({ site, contamination }: WellJob): string {
   let best = '';
   let most = -Infinity;
   for (const spot of site.spots) {
-    let dirt_m = FAR_m;
+    let dirt_m = Infinity;
     for (const source of contamination) dirt_m = Math.min(dirt_m, away_m(spot, source));
-    const wet = spot.rise_m < site.floodLine_m;
-    const wired = site.overheadLine !== null && toLine_m(spot, site.overheadLine) < LINE_m;
-    const worth = dirt_m - (wet ? FAR_m / 2 : 0) - (wired ? FAR_m / 2 : 0);
-    if (worth > most) {
-      most = worth;
+    const line_m = site.overheadLine === null ? Infinity : toLine_m(spot, site.overheadLine);
+    const own = Math.min(
+      worth(dirt_m, FAR_m, NEAR_m),
+      worth(spot.rise_m, site.floodLine_m, site.floodLine_m - DROWNED_m),
+      worth(line_m, CLEAR_m, UNDER_m),
+    );
+    if (own > most) {
+      most = own;
       best = spot.id;
     }
   }

@@ -32,9 +32,11 @@ interface Standing {
   /** To the overhead line; Infinity without one. */
   readonly line_m: number;
   readonly share_frac: number;
+  /** What is worst about it. */
+  readonly worst: 'dirt' | 'flood' | 'line';
 }
 
-/** How a spot stands. Distance from dirt counts half, flood and line a quarter each. ASSUMED weights. */
+/** How a spot stands: as its worst measure says, for dry feet do not make up for a latrine, nor a latrine far off for a wire overhead. */
 function standingOf(spot: Spot, site: Site, contamination: readonly Contamination[], bands: Bands): Standing {
   let dirt_m = Infinity;
   for (const source of contamination) dirt_m = Math.min(dirt_m, between_m(spot, source));
@@ -43,7 +45,9 @@ function standingOf(spot: Spot, site: Site, contamination: readonly Contaminatio
   const byDirt = shareBetween(dirt_m, bandOf(bands, 'away_m'), bandOf(bands, 'away_m') / 3);
   const byFlood = shareBetween(dry_m, 0, -0.5);
   const byLine = shareBetween(line_m, bandOf(bands, 'line_m'), bandOf(bands, 'line_m') / 2);
-  return { dirt_m, dry_m, line_m, share_frac: (2 * byDirt + byFlood + byLine) / 4 };
+  const share_frac = Math.min(byDirt, byFlood, byLine);
+  const worst = share_frac === byLine ? 'line' : share_frac === byFlood ? 'flood' : 'dirt';
+  return { dirt_m, dry_m, line_m, share_frac, worst };
 }
 
 /**
@@ -67,9 +71,9 @@ export function siteChosen(view: RunView, bands: Bands): Judged {
     reason:
       share_frac === 1
         ? { key: 'reason.siteChosen.full', data }
-        : own.line_m < bandOf(bands, 'line_m')
+        : own.worst === 'line'
           ? { key: 'reason.siteChosen.line', data: { line_m: shown(own.line_m, 0) } }
-          : own.dry_m < 0
+          : own.worst === 'flood'
             ? { key: 'reason.siteChosen.flood', data: { under_m: shown(-own.dry_m, 1) } }
             : { key: 'reason.siteChosen.dirt', data },
     evidence: [

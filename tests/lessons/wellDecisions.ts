@@ -40,6 +40,14 @@ const withoutChlorine: Spoil = (deed, _senses, memory) => {
 export const powderTimes = (times: number): Spoil =>
   withPayload('addAdditive', ({ mass_g }) => ({ mass_g: (mass_g as number) * times }));
 
+/** The hole is made at a spot that the plan warns of. */
+export const atSpot = (spot: string): Decision => ({
+  name: 'wrong-spot',
+  item: 'siteChosen',
+  reason: 'reason.siteChosen.line',
+  spoil: withPayload('chooseSite', () => ({ spot })),
+});
+
 export const WELL_DECISIONS: readonly Decision[] = [
   { name: 'too-shallow', item: 'screenPlace', reason: 'reason.screenPlace.fine', spoil: shallow },
   {

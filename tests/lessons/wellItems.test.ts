@@ -36,31 +36,31 @@ test('no item changes what it judges', () => {
 
 /** Each mistake: what it costs its category, and no other category anything. Points are those of the lesson. */
 test.each([
-  ['a spot by the latrine, under the line, in the flood', cleanWell({}, { spot: 'A' }), { safety: 3 }],
+  ['a spot by the latrine, under the line, in the flood', cleanWell({}, { spot: 'A' }), { safety: 15 }],
   [
     'a screen in the fine sand above, too fine for its pack',
     planned({ screenFrom_m: 1, screenTo_m: 4 }),
-    { screen: 15 },
+    { screen: 13 },
   ],
-  ['a third of the screen above the lowest level', planned({ screenFrom_m: 4, screenTo_m: 7 }), { screen: 2.3 }],
+  ['a third of the screen above the lowest level', planned({ screenFrom_m: 4, screenTo_m: 7 }), { screen: 1.7 }],
   ['slots of 3 mm and no pack', planned({ slotWidth_mm: 3, pack: 'none' }), { screen: 8 }],
   ['a pack that runs out through the slots', planned({ slotWidth_mm: 3 }), { screen: 8 }],
-  ['one slot a decimetre', planned({ slotSpacing_mm: 100, slotRows: 1 }), { screen: 2 }],
+  ['one slot a decimetre', planned({ slotSpacing_mm: 100, slotRows: 1 }), { screen: 1 }],
   ['sand that never stops', cameTo({ sand_mgL: 120 }), { screen: 7 }],
   ['half of the yield shut up by mud', cameTo({ yield: { share_frac: 0.4 } }), { screen: 7 }],
   ['cloudy water', cameTo({ turbidity_NTU: 80 }), { screen: 7 }],
-  ['a poor yield', cameTo({ yield: { dry_Lmin: 2 } }), { screen: 4 }],
-  ['salt water', cameTo({ water: { class: 'brackish', salt_gL: 3 } }), { screen: 4 }],
-  ['a pump that cannot reach', cameTo({ fittedWorks: false }), { screen: 2 }],
+  ['a poor yield', cameTo({ yield: { dry_Lmin: 2 } }), { screen: 3 }],
+  ['salt water', cameTo({ water: { class: 'brackish', salt_gL: 3 } }), { screen: 3 }],
+  ['a pump that cannot reach', cameTo({ fittedWorks: false }), { screen: 1 }],
   ['no seal', cameTo({ leak: { annulus_d: 0.2, sealFrom_m: 0, sealTo_m: 0, sealedLength_m: 0 } }), { seal: 15 }],
   ['one metre of seal', cameTo({ leak: { annulus_d: 9000, sealTo_m: 1, sealedLength_m: 1 } }), { seal: 5 }],
   ['a seal that leaks', cameTo({ leak: { annulus_d: 20 } }), { seal: 10 }],
-  ['a seal on the screen', cameTo({ leak: { sealTo_m: 9, sealedLength_m: 9 } }), { seal: 6 }],
-  ['nobody sounds the pack', withWellEvents((e) => e.name === 'sounded'), { seal: 2 }],
-  ['no head works', cameTo({ headWorks: { apron_m: 0, drain_m: 0, cap: false } }), { seal: 4 }],
-  ['no cap', cameTo({ headWorks: { cap: false } }), { seal: 1 }],
-  ['the casing two metres too high', cameTo({ casing: { depth_m: 9.5 } }), { hole: 2 }],
-  ['a snapped casing', cameTo({ casing: { snapped: true } }), { hole: 2 }],
+  ['a seal on the screen', cameTo({ leak: { sealTo_m: 9, sealedLength_m: 9 } }), { seal: 5.5 }],
+  ['nobody sounds the pack', withWellEvents((e) => e.name === 'sounded'), { seal: 1 }],
+  ['no head works', cameTo({ headWorks: { apron_m: 0, drain_m: 0, cap: false } }), { seal: 3 }],
+  ['no cap', cameTo({ headWorks: { cap: false } }), { seal: 0.7 }],
+  ['the casing two metres too high', cameTo({ casing: { depth_m: 9.5 } }), { hole: 1 }],
+  ['a snapped casing', cameTo({ casing: { snapped: true } }), { hole: 1 }],
   ['a pipe that folds', cameTo({ casing: { collapse_ratio: 0.8 } }), { hole: 1 }],
   [
     'two hours before the casing',
@@ -83,7 +83,7 @@ test('the level let down while the rods come out costs by its depth', () => {
   const { trace } = cleanWell();
   const { time_s, holeLevel_m } = trace.columns;
   for (let row = 0; row < trace.length; row++) if (time_s[row]! > 7500 && time_s[row]! < 8000) holeLevel_m[row] = 2.5;
-  expect(wellLost(cleanWell({ trace }))).toEqual({ hole: 4 });
+  expect(wellLost(cleanWell({ trace }))).toEqual({ hole: 3 });
 });
 
 test('a caution counts when it was read before its own act: cement before the seal, not before the stem turns', () => {
@@ -100,8 +100,9 @@ describe('essential items', () => {
     judge(view, well)
       .filter((item) => item.failed)
       .map(({ id }) => id);
-  test('seal and disinfection are; a well without fault fails none', () => {
+  test('spot, seal and disinfection are; a well without fault fails none', () => {
     expect(failed(cleanWell())).toEqual([]);
+    expect(failed(cleanWell({}, { spot: 'A' }))).toEqual(['siteChosen']);
     expect(failed(cameTo({ leak: { annulus_d: 20 } }))).toEqual(['sealMade']);
     expect(failed(cameTo({ disinfection: { done: true, enough: false } }))).toEqual(['disinfected']);
     expect(failed(cameTo({ sand_mgL: 500 }))).toEqual([]);
