@@ -3,7 +3,7 @@ import type { Senses } from '$sim';
 import type { Desk } from './desk.svelte';
 import type { Hand } from './hand';
 
-export function pitHands(desk: Desk, { pit, stick, stock, mouth }: Senses, withStick: boolean, digs: boolean): Hand[] {
+export function pitHands(desk: Desk, { pit, stick, stock, mouth }: Senses, withStick: boolean, fills: boolean): Hand[] {
   const hands: Hand[] = [
     {
       form: 'button',
@@ -73,7 +73,7 @@ export function pitHands(desk: Desk, { pit, stick, stock, mouth }: Senses, withS
       press: () => desk.act('readStick', 'readStick'),
       shortcut: 'readStick',
     });
-  const dug = digs ? [...newPitHands(desk, stock.water_L), ...hands] : hands;
+  const dug = fills ? [...newPitHands(desk, stock.water_L), ...hands] : hands;
   return desk.session.run.scenario.well ? [siteHand(desk), ...dug] : dug;
 }
 
@@ -93,7 +93,7 @@ function siteHand(desk: Desk): Hand {
   };
 }
 
-/** Where the crew digs the pit itself: the digging, as long as there is none, and filling it. */
+/** Where the pit is dug or low at first: the digging, as long as there is none, and filling it. */
 function newPitHands(desk: Desk, water_L: number): Hand[] {
   const fill: Hand = {
     form: 'button',

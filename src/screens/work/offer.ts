@@ -36,19 +36,28 @@ export function sensesOffered(lesson: Lesson, phase: WellPhase): Reading['id'][]
   return phase === 'closed' ? [...WELL_SENSE_IDS] : drilling;
 }
 
+/** A pit that begins with less than this share of what it holds is one to be filled. */
+const LOW_frac = 0.75;
+
+/** The pit is filled by the crew: where it is dug first, or where it begins low. */
+function fillsPit({ opening }: Lesson, { session }: Desk): boolean {
+  const { settling, suction } = session.run.state.pit;
+  return opening.setOut === true || opening.pit_L / 1000 < LOW_frac * (settling.capacity_m3 + suction.capacity_m3);
+}
+
 /** The groups of hands of the lesson, in their fixed order. Acts whose only fruit is a sense that is off are left out. */
 export function handsOffered(lesson: Lesson, desk: Desk): HandSet[] {
   const { session } = desk;
   const { senses, run } = session;
   const on = (sense: LessonSense): boolean => lesson.senses.includes(sense);
-  const stem = [...mendStem(desk), ...stemHands(desk, senses, lesson.hands.includes('well') && !senses.well)];
+  const stem = [...mendStem(desk), ...stemHands(desk, senses, !senses.well)];
   const drilling: HandSet[] = [
     { group: 'stem', hands: stem },
     { group: 'pump', hands: [...mendPump(desk, senses), ...pumpHands(desk, senses)] },
   ];
   const pit: HandSet = {
     group: 'pit',
-    hands: [...mendPit(desk, senses), ...pitHands(desk, senses, on('stick'), lesson.opening.setOut === true)],
+    hands: [...mendPit(desk, senses), ...pitHands(desk, senses, on('stick'), fillsPit(lesson, desk))],
   };
   const fluid: HandSet = { group: 'fluid', hands: fluidHands(desk, senses, on('feel'), on('funnel')) };
   const tray: HandSet = { group: 'tray', hands: trayHands(desk, senses) };
