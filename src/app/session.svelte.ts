@@ -87,11 +87,12 @@ export class Session {
   }
 
   set speed(next: Speed) {
+    const ran = this.#speed !== 0;
     this.#speed = this.finished ? 0 : next;
     this.slowed = false;
     this.#ticker.reset();
     // A pause is where a learner closes the page: what has passed since the last save goes with it.
-    if (this.#speed === 0) this.keep();
+    if (ran && this.#speed === 0) this.keep();
     this.#wake();
   }
 
@@ -138,6 +139,7 @@ export class Session {
     if (!isOver(this.run, this.lesson)) step(this.run);
     this.#hear();
     this.#look();
+    if (this.#saveIsDue()) this.keep();
   }
 
   /**
@@ -174,6 +176,10 @@ export class Session {
     if (typeof document !== 'undefined') document.removeEventListener('visibilitychange', this.#hidden);
   }
 
+  #saveIsDue(): boolean {
+    return this.#now_ms() - this.#savedAt_ms >= AUTOSAVE_ms;
+  }
+
   #wake(): void {
     if (this.#handle !== null || this.finished) return;
     // A wait runs by itself; but a crew that plays stands still when the clock does.
@@ -188,7 +194,7 @@ export class Session {
     const ticked = waiting || hurried ? this.#engine(hurried) : this.#ticks(this.#ticker.due(now_ms, this.#speed));
     if (ticked > 0) this.#look();
     const waited = waiting && this.run.state.wait === null;
-    if (waited || (ticked > 0 && this.#now_ms() - this.#savedAt_ms >= AUTOSAVE_ms)) this.keep();
+    if (waited || (ticked > 0 && this.#saveIsDue())) this.keep();
     this.#wake();
   }
 
