@@ -74,7 +74,7 @@ export const layers: HandMade = {
           layer(2, 3.5, 'fineSand'),
           layer(3.5, 5.9, 'coarseSand'),
         ]),
-        share: 2 / 4,
+        share: 2 / (2 + 0.5 * 2),
         reason: 'many',
         data: { extra: 2 },
         evidence: FOUND,
