@@ -28,6 +28,8 @@ export function siteDeed(site: Site, patience: Patience, progress: Progress, sen
   const { lastRefusal } = senses;
   if (senses.light_s === 0) return senses.waiting === null ? does('waitFor', { until: 'morning' }) : null;
   if (!site.bare && lastRefusal?.reason === 'noPit' && lastRefusal.tick === senses.time_s - 1) {
+    // Somebody had the stem turning before there was a pit: digging takes every hand.
+    if (senses.stem.turning) return does('setTurning', { on: false });
     site.bare = true;
     return does('setOut', { settling_m3: CHAMBER_m3, suction_m3: CHAMBER_m3, channel_m: CHANNEL_m });
   }
