@@ -47,6 +47,9 @@ function withoutUnusedRenderer(): Plugin {
   };
 }
 
+// Only where tests run: a build need not read the test runner.
+const order = process.env.VITEST ? { sequencer: (await import('./tests/run/longFirst')).LongFirst } : {};
+
 export default defineConfig(({ mode }) => {
   const single = mode === 'single';
   return {
@@ -79,6 +82,7 @@ export default defineConfig(({ mode }) => {
       maxWorkers: 2,
       testTimeout: 30_000,
       hookTimeout: 30_000,
+      sequence: order,
       projects: [
         {
           // Node runs these files as they are, by tsx: through Vite's module runner each call of another file's function
