@@ -89,7 +89,7 @@ export const theScreenLesson: Lesson = {
   faults: [],
   pass_points: 70,
   rubric: [
-    { item: 'screenPlace', weight: 24, essential: true, bands: { margin_m: 0.3 } },
+    { item: 'screenPlace', weight: 24, essential: true, bands: {} },
     { item: 'slotFits', weight: 18, bands: {} },
     { item: 'openAreaEnough', weight: 16, bands: { full_ms: 0.03, none_ms: 0.042 } },
     { item: 'casingStrong', weight: 16, bands: { full_ratio: 2, none_ratio: 1, section_frac: 0.55 } },

@@ -51,7 +51,7 @@ export const WELL_RUBRIC: Lesson['rubric'] = [
   },
   { item: 'notTooThick', weight: 1, bands: { full_gL: 2.2, none_gL: 3.2 } },
   { item: 'noFishEyes', weight: 1, bands: {} },
-  { item: 'screenPlace', weight: 5, bands: { margin_m: 0.3 } },
+  { item: 'screenPlace', weight: 5, bands: {} },
   { item: 'slotFits', weight: 8, bands: {} },
   { item: 'openAreaEnough', weight: 1, bands: { full_ms: 0.03, none_ms: 0.06 } },
   { item: 'sandFree', weight: 7, bands: { full_mgL: 5, none_mgL: 50 } },

@@ -1,5 +1,6 @@
 // Items of the category additives: fluid ready when it is needed, not too thick for the pit, powder that soaked whole.
 
+import type { LogEntry } from '$sim';
 import { acceptedActs, rowAtDepth, stopsOf } from './episodes';
 import { bandOf, shareBetween, shown, type Bands, type Judged, type RunView } from './item';
 
@@ -9,8 +10,12 @@ interface Portion {
   readonly dumped: boolean;
 }
 
+/** Goes of what thickens the fluid; chlorine, which thins it, is none. */
+export const thickened = (view: RunView): LogEntry[] =>
+  acceptedActs(view, 'addAdditive').filter(([, , payload]) => payload.additive !== 'chlorine');
+
 function portionsOf(view: RunView): Portion[] {
-  return acceptedActs(view, 'addAdditive').map(([tick, , payload]) => {
+  return thickened(view).map(([tick, , payload]) => {
     const given = payload as { mass_g?: number; manner?: string };
     return { tick, mass_g: given.mass_g ?? 0, dumped: given.manner === 'dumped' };
   });

@@ -1,5 +1,6 @@
 // Items that judge the fluid where it works: its strength while the bit was in the ground that needs it, and whether anybody tried it.
 
+import { thickened } from './additives';
 import { acceptedActs } from './episodes';
 import { bandOf, shareBetween, shown, type Bands, type Judged, type RunView } from './item';
 
@@ -71,7 +72,7 @@ export function doseFits(view: RunView, bands: Bands): Judged {
 export function fluidTried(view: RunView, bands: Bands): Judged {
   const soak_s = bandOf(bands, 'soak_s');
   const times = bandOf(bands, 'times');
-  const put = acceptedActs(view, 'addAdditive').map(([tick]) => tick);
+  const put = thickened(view).map(([tick]) => tick);
   const trials = [...acceptedActs(view, 'feelFluid'), ...acceptedActs(view, 'funnelTest')].map(([tick]) => tick);
   const telling = trials.filter((tick) => {
     let last = -Infinity;

@@ -52,17 +52,26 @@ function bookedChanges_m(layers: readonly Booked[], from_m: number): number[] {
   return changes;
 }
 
-/** Changes of the ground that a tray shows, met between a depth and the last of the hole, where no sample can show them any more. */
-function metChanges_m(view: RunView, from_m: number, unseen_m: number): number[] {
+/** Depths at which the ground that was met changes as a tray shows it. */
+function metChanges_m(view: RunView): number[] {
   const changes: number[] = [];
   let above: KindWord | null = null;
   for (const event of eventsNamed(view, 'layerChanged')) {
     const word = WORD_OF[event.data.kind as SoilKind];
-    const at_m = figure(event, 'depth_m');
-    if (word !== above && at_m > from_m && at_m < view.depth_m - unseen_m) changes.push(at_m);
+    if (word !== above) changes.push(figure(event, 'depth_m'));
     above = word;
   }
   return changes;
+}
+
+/** Takes the booked changes that lie near those met, one for each, the higher ones first; gives back the ones met that found none. */
+function matched(met: readonly number[], booked: number[], limit_m: number): number[] {
+  return met.filter((at_m) => {
+    const near = booked.findIndex((depth_m) => Math.abs(depth_m - at_m) <= limit_m);
+    if (near < 0) return true;
+    booked.splice(near, 1);
+    return false;
+  });
 }
 
 /** A step too many in the book misleads less than a change that is missing: it counts so much of one. ASSUMED. */
@@ -75,23 +84,20 @@ export function changesFound(view: RunView, bands: Bands): Judged {
   const booked = bookedChanges_m(bookedLayers(view), from_m);
   if (booked.length === 0)
     return { share_frac: 0, reason: { key: 'reason.changesFound.none', data: {} }, evidence: [] };
-  const met = metChanges_m(view, from_m, bandOf(bands, 'unseen_m'));
+  const changes = metChanges_m(view);
+  const lowest_m = view.depth_m - bandOf(bands, 'unseen_m');
+  const asked = (at_m: number): boolean => at_m > from_m && at_m < lowest_m;
+  const met = changes.filter(asked);
   const free = [...booked];
-  const missed: number[] = [];
-  for (const at_m of met) {
-    let nearest = -1;
-    free.forEach((depth_m, i) => {
-      if (
-        Math.abs(depth_m - at_m) <= limit_m &&
-        (nearest < 0 || Math.abs(depth_m - at_m) < Math.abs(free[nearest]! - at_m))
-      )
-        nearest = i;
-    });
-    if (nearest < 0) missed.push(at_m);
-    else free.splice(nearest, 1);
-  }
+  const missed = matched(met, free, limit_m);
+  // Who books what is not asked for is not wrong.
+  matched(
+    changes.filter((at_m) => !asked(at_m)),
+    free,
+    limit_m,
+  );
   const have = met.length - missed.length;
-  const all = met.length + EXTRA_frac * Math.max(0, booked.length - met.length);
+  const all = met.length + EXTRA_frac * Math.max(0, free.length - missed.length);
   const share_frac = all === 0 ? 1 : have / all;
   return {
     share_frac,

@@ -26,11 +26,16 @@ export function sampleEachRod(view: RunView, bands: Bands): Judged {
   const rod_m = bandOf(bands, 'rod_m');
   const caught = eventsNamed(view, 'sampleCaught');
   const first = rodsBefore(view, rod_m);
+  // A sample speaks for one rod only.
+  const labels_m = caught.map((event) => figure(event, 'label_m')).sort((a, b) => a - b);
   let have = 0;
   for (let rod = first; rod < first + rods; rod++) {
     const from_m = rod * rod_m;
     const to_m = from_m + rod_m + MARK_m;
-    if (caught.some((event) => figure(event, 'label_m') > from_m && figure(event, 'label_m') <= to_m)) have++;
+    const own = labels_m.findIndex((label_m) => label_m > from_m && label_m <= to_m);
+    if (own < 0) continue;
+    have++;
+    labels_m.splice(own, 1);
   }
   return {
     share_frac: have / rods,

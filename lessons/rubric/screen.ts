@@ -111,9 +111,11 @@ export function slotFits(view: RunView): Judged {
     reason:
       share_frac === 1
         ? { key: 'reason.slotFits.full', data }
-        : packHeld
-          ? { key: 'reason.slotFits.wide', data }
-          : { key: 'reason.slotFits.pack', data },
+        : plan.slotWidth_mm === 0
+          ? { key: 'reason.slotFits.shut', data: {} }
+          : packHeld
+            ? { key: 'reason.slotFits.wide', data }
+            : { key: 'reason.slotFits.pack', data },
     evidence: [
       { value: data.slot_mm, unit: 'mm' },
       { value: data.median_mm, unit: 'mm' },

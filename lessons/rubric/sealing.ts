@@ -17,7 +17,9 @@ export function sealWaited(view: RunView): Judged {
     ({ tick, data }) => data.seal !== 'cuttings' && tick <= left_tick,
   );
   if (placed.length === 0) return { share_frac: 0, reason: { key: 'reason.sealWaited.none', data: {} }, evidence: [] };
-  const shakes = SHAKES.flatMap((action) => acceptedActs(view, action).map(([tick]) => tick));
+  const shakes = SHAKES.flatMap((action) => acceptedActs(view, action).map(([tick]) => tick)).filter(
+    (tick) => tick <= left_tick,
+  );
   let share_frac = 1;
   let at_tick = 0;
   for (const { tick, data } of placed) {
@@ -53,8 +55,17 @@ function sealings(view: RunView): number[] {
     .sort((a, b) => a - b);
 }
 
+/** Ticks at which anything else went into the ring. */
+function otherFills(view: RunView): number[] {
+  const sealed = sealings(view);
+  return [...acceptedActs(view, 'placeSeal'), ...acceptedActs(view, 'backfill'), ...acceptedActs(view, 'pourPack')]
+    .map(([tick]) => tick)
+    .filter((tick) => !sealed.includes(tick));
+}
+
 /**
- * Length of what was put in as a seal, and how high it comes, by the soundings before and after: 3 m at least (row A-08), up to the ground.
+ * Length of what was put in as a seal, and how high it comes, by the soundings before and after, with nothing else poured between them: 3 m at least (row
+ * A-08), up to the ground.
  * Whether it became tight is another matter. Bands: full_m, none_m, from_m (deepest upper end).
  */
 export function sealInterval(view: RunView, bands: Bands): Judged {
@@ -65,7 +76,8 @@ export function sealInterval(view: RunView, bands: Bands): Judged {
   const soundings = eventsNamed(view, 'sounded');
   const before = soundings.filter(({ tick }) => tick <= first).at(-1);
   const after = soundings.filter(({ tick }) => tick > placed.at(-1)!)[0];
-  if (!before || !after)
+  const mixed = otherFills(view).some((tick) => before && after && tick > before.tick && tick <= after.tick);
+  if (!before || !after || mixed)
     return {
       share_frac: 0,
       reason: { key: 'reason.sealInterval.blind', data: {} },

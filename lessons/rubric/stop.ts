@@ -10,6 +10,9 @@ const SEEN_m = 1;
 /** Steps in which the hole is gone down, m. */
 const STEP_m = 0.1;
 
+/** From this share of the wanted stretch on there is room for some screen. ASSUMED. */
+const ROOM_frac = 0.5;
+
 const stoppedAt = (view: RunView): number | null => eventsNamed(view, 'drillingStopped').at(-1)?.tick ?? null;
 
 /**
@@ -39,7 +42,8 @@ export function stretchEnough(view: RunView, bands: Bands): Judged {
 
 /**
  * Metres drilled on when there was enough, or when the good sand had ended and been seen to; nothing for who goes deeper than where neighbours met
- * salt or clay (common practice, no source). Bands: want_m, full_m, none_m, told_m.
+ * salt or clay (common practice, no source). Stopping early is no merit: it earns in the measure of the good sand found, all from half of what is
+ * wanted on. Bands: want_m, full_m, none_m, told_m.
  */
 export function noDeeper(view: RunView, bands: Bands): Judged {
   const stopped = stoppedAt(view);
@@ -54,13 +58,16 @@ export function noDeeper(view: RunView, bands: Bands): Judged {
   }
   const over_m = Math.max(0, view.depth_m - enough_m);
   const warned = view.depth_m > told_m;
-  const share_frac = warned ? 0 : shareBetween(over_m, bandOf(bands, 'full_m'), bandOf(bands, 'none_m'));
+  const found_frac = Math.min(1, (last.to_m - last.from_m) / (ROOM_frac * want_m));
+  const share_frac = warned ? 0 : found_frac * shareBetween(over_m, bandOf(bands, 'full_m'), bandOf(bands, 'none_m'));
   const data = { over_m: shown(over_m, 1), depth_m: shown(view.depth_m, 1) };
   return {
     share_frac,
     reason: warned
       ? { key: 'reason.noDeeper.told', data: { told_m } }
-      : { key: share_frac === 1 ? 'reason.noDeeper.full' : 'reason.noDeeper.lost', data },
+      : found_frac < 1
+        ? { key: 'reason.noDeeper.short', data: {} }
+        : { key: share_frac === 1 ? 'reason.noDeeper.full' : 'reason.noDeeper.lost', data },
     evidence: [{ tick: stopped, depth_m: data.depth_m, value: data.over_m, unit: 'm' }],
   };
 }

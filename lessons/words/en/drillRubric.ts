@@ -20,6 +20,7 @@ export const drillRubric = {
   'reason.stretchEnough.none': 'The drilling was never stopped.',
   'reason.noDeeper.full': 'You stopped when there was enough.',
   'reason.noDeeper.lost': 'You drilled on for {over_m} m more, to {depth_m} m.',
+  'reason.noDeeper.short': 'You stopped before there was room for a screen.',
   'reason.noDeeper.told': 'Neighbours met clay and salt below {told_m} m. You went in.',
   'reason.noDeeper.none': 'The drilling was never stopped.',
   'reason.packCovers.full': 'The pack stands {above_m} m over the screen.',

@@ -37,6 +37,7 @@ export const wellRubric = {
   'reason.slotFits.full': 'Slots of {slot_mm} mm and what surrounds them hold this sand.',
   'reason.slotFits.wide': 'The sand here is {median_mm} mm. Slots of {slot_mm} mm let it through.',
   'reason.slotFits.pack': 'Slots of {slot_mm} mm let the pack itself run through.',
+  'reason.slotFits.shut': 'A screen without slots lets no water in.',
   'reason.slotFits.none': 'No sample lies near a planned screen.',
   'reason.openAreaEnough.full': 'Water enters at {speed_cms} cm/s, under {limit_cms}.',
   'reason.openAreaEnough.lost': 'Water enters at {speed_cms} cm/s. Handbooks allow {limit_cms}.',

@@ -179,6 +179,14 @@ export const additives: HandMade = {
       },
       {
         kind: 'none',
+        says: 'chlorine is no powder',
+        view: cleanView({ log: [[2, 'addAdditive', { additive: 'chlorine', mass_g: 10, manner: 'sprinkled' }]] }),
+        share: 0,
+        reason: 'none',
+        data: {},
+      },
+      {
+        kind: 'none',
         says: 'all dumped',
         view: cleanView({ log: [powder(700, 'dumped')] }),
         share: 0,

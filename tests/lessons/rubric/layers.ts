@@ -47,6 +47,33 @@ export const layers: HandMade = {
         evidence: [{ depth_m: 2 }],
       },
       {
+        kind: 'full',
+        says: 'a true change that is not asked for may stand in the book: gravel at 5.6 m',
+        view: booked([
+          layer(0, 2, 'silt'),
+          layer(2, 3.5, 'fineSand'),
+          layer(3.5, 5.6, 'coarseSand'),
+          layer(5.6, 5.9, 'gravel'),
+        ]),
+        share: 1,
+        reason: 'full',
+        data: all,
+        evidence: FOUND,
+      },
+      {
+        kind: 'full',
+        says: 'each booked change is given to the one that it can serve: 2.6 to 3 m, 3.3 to 3.4 m',
+        view: booked([layer(0, 2.6, 'silt'), layer(2.6, 3.3, 'fineSand'), layer(3.3, 5.9, 'coarseSand')], 5.9, [
+          told(10, 'layerChanged', { kind: 'silt', depth_m: 0.4 }),
+          told(600, 'layerChanged', { kind: 'fineSand', depth_m: 3 }),
+          told(700, 'layerChanged', { kind: 'coarseSand', depth_m: 3.4 }),
+        ]),
+        share: 1,
+        reason: 'full',
+        data: all,
+        evidence: [{ depth_m: 3 }, { depth_m: 3.4 }],
+      },
+      {
         kind: 'between',
         says: 'one of two; the first that is missed is told',
         view: booked([layer(0, 3.5, 'silt'), layer(3.5, 5.9, 'coarseSand')]),

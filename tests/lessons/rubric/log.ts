@@ -83,6 +83,15 @@ export const log: HandMade = {
         evidence: labels(1.2, 1.3, 4.55),
       },
       {
+        kind: 'between',
+        says: 'one sample just beyond a mark speaks for one rod, not for two',
+        view: labelled([1.55, 1.5]),
+        share: 1 / 3,
+        reason: 'lost',
+        data: { have: 1, rods: 3 },
+        evidence: labels(1.55),
+      },
+      {
         kind: 'none',
         says: 'a sample from below the rods that are asked for',
         view: labelled([5, 4.9]),

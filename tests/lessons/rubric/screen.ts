@@ -29,7 +29,7 @@ const entering = (spacing_mm: number) => [{ value: Math.round(enters_ms(spacing_
 
 export const screen: HandMade = {
   screenPlace: {
-    bands: { margin_m: 0.3 },
+    bands: {},
     nothing: { reason: 'none' },
     cases: [
       {
@@ -126,6 +126,15 @@ export const screen: HandMade = {
         reason: 'wide',
         data: slotData(3),
         evidence: slot(3),
+      },
+      {
+        kind: 'none',
+        says: 'no slots at all',
+        view: planned({ slotWidth_mm: 0 }),
+        share: 0,
+        reason: 'shut',
+        data: {},
+        evidence: slot(0),
       },
       {
         kind: 'none',

@@ -29,6 +29,15 @@ export const sealing: HandMade = {
     cases: [
       {
         kind: 'full',
+        says: 'what a crew did to which the rest was left is not blamed on the learner',
+        view: wellWith([washed(10600)], [placed(10000, 'cement'), told(10300, 'leftToCrew')]),
+        share: 1,
+        reason: 'full',
+        data: {},
+        evidence: [{ tick: 10000 }],
+      },
+      {
+        kind: 'full',
         says: 'washed and built upon after a day',
         view: wellWith([washed(10000 + CEMENT_s), built(20000 + CEMENT_s)], [placed(10000, 'cement')]),
         share: 1,
@@ -142,6 +151,15 @@ export const sealing: HandMade = {
           { tick: 9900, depth_m: 0.9 },
           { tick: 10900, depth_m: 0.4 },
         ],
+      },
+      {
+        kind: 'none',
+        says: 'cuttings on top before the line came down: nobody knows where the seal ends',
+        view: wellWith([put(10000), put(10500, 'cuttings', 'backfill')]),
+        share: 0,
+        reason: 'blind',
+        data: {},
+        evidence: [{ tick: 10000 }],
       },
       {
         kind: 'none',

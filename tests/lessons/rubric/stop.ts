@@ -124,6 +124,15 @@ export const stop: HandMade = {
         data: { told_m: 9.8 },
         evidence: over(10, 0.4),
       },
+      {
+        kind: 'none',
+        says: 'stopped at one metre, where no water is: not too deep, but no merit',
+        view: cleanWell({ depth_m: 1 }),
+        share: 0,
+        reason: 'short',
+        data: {},
+        evidence: over(1, 0),
+      },
       { kind: 'unfinished', says: 'never stopped: nothing shows', view: going, share: 0, reason: 'none', data: {} },
       {
         kind: 'unfinished',
