@@ -31,6 +31,8 @@ export class Desk {
   panel: PanelId | null = $state(null);
   /** The sample that the naming panel shows. */
   sample = $state(0);
+  /** Job second at which something was last set a step at a time: the finger may be on its way to the next step. */
+  stepped_s: number | null = $state(null);
   /** The plan of the well as it was left on the board, not written down yet. */
   draft: WellPlan | null = $state.raw(null);
   /** The last thing that could not be done, shown at its button until the next act. */
@@ -56,6 +58,11 @@ export class Desk {
     }
     this.refused = { id, why: { key: result.kind === 'refused' ? `refusal.${result.reason}` : 'work.limit.reached' } };
     return false;
+  }
+
+  /** The same for a thing set a step at a time. */
+  step(id: string, action: ActionName, payload: Payload): void {
+    if (this.act(id, action, payload)) this.stepped_s = this.session.senses.time_s;
   }
 
   /** A limit of the hand itself, which the run knows nothing of. */

@@ -33,7 +33,7 @@ export function shareStepper(desk: Desk, share: Share): StepperHand {
     return {
       name: { key: way === 1 ? share.more : share.less },
       whyNot: next === null ? limit : desk.whyNot(share.action, payload),
-      press: () => (next === null ? desk.refuse(share.id, limit) : void desk.act(share.id, share.action, payload)),
+      press: () => (next === null ? desk.refuse(share.id, limit) : desk.step(share.id, share.action, payload)),
       shortcut: way === 1 ? `${share.id}More` : `${share.id}Less`,
     };
   };
