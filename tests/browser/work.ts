@@ -4,11 +4,14 @@ import { expect, type Locator, type Page } from '@playwright/test';
 import { readCautions } from './cautions';
 
 /** From an empty device to the hole, on a ground by number. The plain renderer keeps machines without graphics quick. */
-export async function toTheHole(page: Page, options: { ground?: number; setting?: string } = {}): Promise<void> {
+export async function toTheHole(
+  page: Page,
+  options: { lesson?: string; ground?: number; setting?: string } = {},
+): Promise<void> {
   await page.goto('/?renderer=canvas#/');
   if (options.setting) await page.getByRole('radio', { name: options.setting, exact: true }).check();
   await page.getByRole('button', { name: 'Fish' }).click();
-  await page.evaluate(() => (location.hash = '#/brief/first-rods'));
+  await page.evaluate((id) => (location.hash = `#/brief/${id}`), options.lesson ?? 'first-rods');
   await readCautions(page);
   await page.getByRole('radio', { name: 'Ground with a number I type' }).check();
   await page.getByRole('textbox', { name: 'Ground number' }).fill(String(options.ground ?? 7));
