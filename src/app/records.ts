@@ -78,6 +78,8 @@ export const TEXT_SIZES = ['normal', 'large', 'larger', 'largest'] as const;
 export const MOTIONS = ['device', 'still', 'full'] as const;
 export const LETTERS = ['on', 'off'] as const;
 export const HANDS = ['right', 'left'] as const;
+export const SOUNDS = ['off', 'on'] as const;
+export const VOLUMES = ['quiet', 'middle', 'loud'] as const;
 
 export interface Settings {
   readonly id: 'settings';
@@ -87,6 +89,9 @@ export interface Settings {
   readonly hand: (typeof HANDS)[number];
   /** Whether single letters and digits work as keys; some ways of typing or speaking set them off by mistake. */
   readonly letters: (typeof LETTERS)[number];
+  /** A second sign beside the sense cards. */
+  readonly sound: (typeof SOUNDS)[number];
+  readonly volume: (typeof VOLUMES)[number];
   /** Who is learning now, and the run being played or looked at. */
   readonly learner: string | null;
   readonly run: string | null;
@@ -101,6 +106,8 @@ export const FIRST_SETTINGS: Settings = {
   motion: 'device',
   hand: 'right',
   letters: 'on',
+  sound: 'off',
+  volume: 'middle',
   learner: null,
   run: null,
   orders: {},

@@ -105,6 +105,13 @@ export const start = {
   'device.letters': 'Letter keys',
   'device.letters.on': 'On',
   'device.letters.off': 'Off',
+  'device.sound': 'Sound',
+  'device.sound.off': 'Off',
+  'device.sound.on': 'On',
+  'device.volume': 'Loudness',
+  'device.volume.quiet': 'Quiet',
+  'device.volume.middle': 'Middle',
+  'device.volume.loud': 'Loud',
 
   'form.lead': 'An empty driller’s record for real wells. Print it and take it along.',
   'form.open': 'Blank driller’s record',
