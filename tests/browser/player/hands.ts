@@ -32,6 +32,6 @@ export const asked = (page: Page): Locator => page.getByRole('dialog');
 export const inQuestion = (page: Page, name: string): Locator =>
   asked(page).getByRole('button', { name, exact: true }).first();
 
-/** A hand as it stands on the screen now. */
+/** A hand as it stands on the screen now; leaving the rest to a crew stands in more than one group. */
 export const onScreen = (page: Page, { name }: Hand): Locator =>
-  page.getByRole('region', { name: 'Hands', exact: true }).getByRole('button', { name, exact: true });
+  page.getByRole('region', { name: 'Hands', exact: true }).getByRole('button', { name, exact: true }).first();

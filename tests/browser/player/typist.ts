@@ -43,7 +43,12 @@ export function typist(page: Page): Hands {
       await page.keyboard.type(text);
     },
     async seconds(count) {
-      for (let n = 0; n < count; n++) await page.keyboard.press('s');
+      await page.keyboard.press('s');
+      // Held down: the key comes again and again by itself.
+      await page.evaluate((times) => {
+        const key = { key: 's', bubbles: true, cancelable: true, repeat: true };
+        for (let n = 0; n < times; n++) document.activeElement!.dispatchEvent(new KeyboardEvent('keydown', key));
+      }, count - 1);
     },
     async clock() {
       await page.keyboard.press('w');
