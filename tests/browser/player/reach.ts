@@ -10,6 +10,8 @@ const WATER_L = 50;
 const DEPTH_m = 0.1;
 /** What the question for back-washing starts with. */
 const BACK_WASH_Lmin = 20;
+/** The gear that the question of setting out starts with, which a crew that says nothing has too. */
+const GEAR = { bit_mm: 100, pump: 'small' } as const;
 /** How long the waits of the clock last at most: while drilling, and at the closed well. */
 const TASK_CAP_s = 14_400;
 const LONG_CAP_s = 259_200;
@@ -37,6 +39,8 @@ export function asHandsCan(run: Run, { hands }: Lesson, deed: Deed): Deed | null
     // The cautions are read in the briefing.
     case 'readCaution':
       return null;
+    case 'setOut':
+      return { action, payload: { ...GEAR, ...payload } };
     case 'setFeed': {
       const share = shareTo(number('feed_frac'), FEED_STEPS);
       return share === run.state.stem.feed_frac ? null : one('feed_frac', share);
