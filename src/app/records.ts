@@ -95,6 +95,8 @@ export interface Settings {
   /** Who is learning now, and the run being played or looked at. */
   readonly learner: string | null;
   readonly run: string | null;
+  /** How many times wider than true the hole is drawn; null: as the room suggests. */
+  readonly widening: number | null;
   /** What was last asked of each practice, by its id. */
   readonly orders: Readonly<Record<string, Asked>>;
 }
@@ -110,5 +112,6 @@ export const FIRST_SETTINGS: Settings = {
   volume: 'middle',
   learner: null,
   run: null,
+  widening: null,
   orders: {},
 };

@@ -8,7 +8,10 @@ import { createMemory, type Part } from './part';
 import { scatter } from './scatter';
 import type { ShownHole } from './shown';
 
-const MOST_DOTS = 220;
+const MOST_DOTS = 400;
+const MOST_IN_ROW = 900;
+/** Dots are laid in rows of this height from the bottom up, so that they stay where they are as the bed grows, px. */
+const ROW_px = 60;
 
 /** Class of the dot with that number, so that classes cover the area in proportion to their share of the bed. */
 function classOf(hole: ShownHole, pick: number): number {
@@ -41,16 +44,25 @@ export function createBed(): Part {
         .stroke({ color: look.ink, width: 1 });
       const top = yOf(place, top_m);
       const bottom = yOf(place, hole.depth_m);
-      let left_px2 = (bottom - top) * 2 * halfOf(place, radiusAt(hole, hole.depth_m)) * 0.5;
-      for (let i = 0; i < MOST_DOTS && left_px2 > 0; i++) {
-        const k = classOf(hole, scatter(i, 71));
-        const d = Math.max(1.2, grainSize_px(k, view.kit.grain_m[k], place.across_pxm));
-        left_px2 -= d * d * 1.6;
-        const y = top + d * 0.6 + (bottom - top - d * 1.2) * scatter(i, 72);
-        const half = halfOf(place, radiusAt(hole, (y - place.ground_y) / place.depth_pxm)) - d * 0.6;
-        const x = place.hole_x + half * (2 * scatter(i, 73) - 1);
-        pen.circle(x, y, d / 2).fill(look.grainFills[i % look.grainFills.length] ?? look.heap);
-        if (d > 2) pen.circle(x, y, d / 2).stroke({ color: look.grainLine, width: 0.7, alpha: 0.8 });
+      const seenTop = Math.max(top, 0);
+      const first = Math.max(0, Math.floor((bottom - place.height_px) / ROW_px));
+      const end = Math.ceil((bottom - seenTop) / ROW_px);
+      let left = MOST_DOTS;
+      for (let row = first; row < end; row++) {
+        let left_px2 = ROW_px * halfOf(place, radiusAt(hole, hole.depth_m));
+        for (let i = 0; i < MOST_IN_ROW && left_px2 > 0 && left > 0; i++) {
+          const mark = row * MOST_IN_ROW + i;
+          const k = classOf(hole, scatter(mark, 71));
+          const d = Math.max(1.2, grainSize_px(k, view.kit.grain_m[k], place.across_pxm));
+          left_px2 -= d * d * 1.6;
+          const y = bottom - ROW_px * (row + scatter(mark, 72));
+          if (y < top + d * 0.6 || y > bottom - d * 0.5) continue;
+          left--;
+          const half = halfOf(place, radiusAt(hole, (y - place.ground_y) / place.depth_pxm)) - d * 0.6;
+          const x = place.hole_x + half * (2 * scatter(mark, 73) - 1);
+          pen.circle(x, y, d / 2).fill(look.grainFills[mark % look.grainFills.length] ?? look.heap);
+          if (d > 2) pen.circle(x, y, d / 2).stroke({ color: look.grainLine, width: 0.7, alpha: 0.8 });
+        }
       }
     },
     thingAt(view, { place }, x, y) {

@@ -82,11 +82,12 @@ export function createCasing(): Part {
     const top = Math.max(pipeTop_px(place, casing), yOf(place, screen.from_m));
     const bottom = yOf(place, screen.to_m);
     const step = Math.max(LEAST_SLOT_px, casing.slotSpacing_m * place.depth_pxm);
-    for (let y = top + step / 2; y < bottom; y += step) {
+    const above = Math.max(0, Math.floor(-top / step));
+    for (let y = top + (above + 0.5) * step; y < Math.min(bottom, place.height_px); y += step) {
       pipe.moveTo(place.hole_x - out, y).lineTo(place.hole_x - inner, y);
       pipe.moveTo(place.hole_x + inner, y).lineTo(place.hole_x + out, y);
     }
-    pipe.stroke({ color: look.ink, width: Math.max(1.4, Math.min(2.4, casing.slotWidth_m * place.depth_pxm)) });
+    pipe.stroke({ color: look.ink, width: Math.max(1.4, casing.slotWidth_m * place.depth_pxm) });
     if (!casing.cloth) return;
     for (const side of [-1, 1]) {
       const x = place.hole_x + side * (out + 1.6);

@@ -15,6 +15,8 @@ export interface Measures {
   suctionLength_m: number;
   settlingLength_m: number;
   pitDepth_m: number;
+  /** How many times wider the viewer wants the hole drawn; null: as the room suggests. */
+  widening: number | null;
 }
 
 export interface Composition {
@@ -26,8 +28,10 @@ export interface Composition {
   depth_pxm: number;
   ground_y: number;
   hole_x: number;
-  /** How many times wider than true the hole is drawn. */
+  /** How many times wider than true the hole is drawn, and the least and most that this page allows. */
   widening: number;
+  leastWidening: number;
+  mostWidening: number;
   bank_pxm: number;
   /** Left rim of the suction chamber. */
   pit_x: number;
@@ -45,6 +49,10 @@ export const CHAMBER_GAP_m = 0.24;
 
 /** However small the depth scale, the pit is drawn at least so large, px per metre and unit of gear. */
 const LEAST_PIT_pxm = 105;
+
+/** Narrower than this, half the hole, stem and wall could no longer be told apart, px; wider, the rest would lack room. */
+const LEAST_HALF_px = 9;
+const MOST_HALF_share = 0.1;
 
 const clamp = (x: number, low: number, high: number): number => Math.max(low, Math.min(high, x));
 
@@ -77,8 +85,11 @@ export function compose(m: Measures): Composition {
   const depth_pxm = (m.height_px - head_px - 6) / (m.shown_m + m.above_m);
   const ground_y = Math.round(head_px + m.above_m * depth_pxm);
 
+  const trueHalf_px = 0.5 * m.bit_m * depth_pxm;
   const wantedHalf_px = clamp(m.width_px * 0.052, 15, 44);
-  const widening = Math.max(1, Math.round(wantedHalf_px / (0.5 * m.bit_m * depth_pxm)));
+  const leastWidening = Math.max(1, Math.ceil(LEAST_HALF_px / trueHalf_px));
+  const mostWidening = Math.max(leastWidening, Math.floor(clamp(m.width_px * MOST_HALF_share, 24, 95) / trueHalf_px));
+  const widening = clamp(m.widening ?? Math.round(wantedHalf_px / trueHalf_px), leastWidening, mostWidening);
   const half_px = 0.5 * m.bit_m * depth_pxm * widening;
 
   const hole_x = Math.round(ruler_x - half_px - (compact ? 0.5 : 2.6) * em - half_px * 0.45);
@@ -105,6 +116,8 @@ export function compose(m: Measures): Composition {
     ground_y,
     hole_x,
     widening,
+    leastWidening,
+    mostWidening,
     bank_pxm,
     pit_x,
     gear_px,

@@ -1,7 +1,7 @@
 // What stands in the annulus: pack as grains, seals as their own stuff, ground that has come in; and what is on its way down.
 
 import { Container, Graphics } from 'pixi.js';
-import { yOf } from './place';
+import { depthAt, yOf } from './place';
 import { createMemory, type Part, type Scene } from './part';
 import { scatter } from './scatter';
 import type { CutawayView, ShownAnnulus } from './shown';
@@ -69,14 +69,21 @@ export function createFill(): Part {
     const middle_m = (band.from_m + band.to_m) / 2;
     const gap = Math.max(1, wallHalf_px(view, place, middle_m) - (middle_m > casing.shoe_m ? 0 : out));
     const area = 2 * gap * (band.to_m - band.from_m) * place.depth_pxm;
-    const count = Math.min(left, Math.round((COVER_frac * area) / (d * d)));
-    for (let g = 0; g < count; g++) {
-      const at_m = band.from_m + (band.to_m - band.from_m) * ((g + scatter(g, 201)) / count);
+    const all = Math.max(1, Math.round((COVER_frac * area) / (d * d)));
+    // Only those in the picture; where there are too many, every second, third ... of them.
+    const row_m = (band.to_m - band.from_m) / all;
+    const first = Math.max(0, Math.floor((depthAt(place, 0) - band.from_m) / row_m) - 1);
+    const end = Math.min(all, Math.ceil((depthAt(place, place.height_px) - band.from_m) / row_m));
+    const step = Math.max(1, Math.ceil((end - first) / Math.max(1, left)));
+    let count = 0;
+    for (let g = Math.ceil(first / step) * step; g < end && count < left; g += step) {
+      count++;
+      const at_m = band.from_m + (band.to_m - band.from_m) * ((g + scatter(g, 201)) / all);
       const inner = at_m > casing.shoe_m ? 0 : out + d * 0.5;
       const wall = wallHalf_px(view, place, at_m) - d * 0.5;
       if (wall <= inner) continue;
       const off = inner + (wall - inner) * scatter(g, 202);
-      const x = place.hole_x + (g % 2 === 0 ? -1 : 1) * off;
+      const x = place.hole_x + (scatter(g, 203) < 0.5 ? -1 : 1) * off;
       grains.circle(x, yOf(place, at_m), d / 2).fill(look.grainFills[g % look.grainFills.length]!);
       if (d > 2.6) grains.circle(x, yOf(place, at_m), d / 2).stroke({ color: look.grainLine, width: 0.7, alpha: 0.7 });
     }
@@ -90,7 +97,9 @@ export function createFill(): Part {
     const top = yOf(place, band.from_m);
     const bottom = yOf(place, band.to_m);
     const step = name === 'cement' ? 4 : 7;
-    for (let y = top + step / 2, row = 0; y < bottom; y += step, row++) {
+    for (let row = Math.max(0, Math.floor(-top / step)); row * step < Math.min(bottom, place.height_px) - top; row++) {
+      const y = top + (row + 0.5) * step;
+      if (y >= bottom) break;
       const at_m = (y - place.ground_y) / place.depth_pxm;
       const wall = wallHalf_px(view, place, at_m);
       for (const side of [-1, 1]) {

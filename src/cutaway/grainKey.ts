@@ -28,7 +28,7 @@ export function createGrainKey(): Part {
 
   return {
     layer,
-    draw(view, { place, look, labels, textures, fresh }) {
+    draw(view, { place, look, labels, textures, fresh, lens }) {
       if (!fresh) return;
       labels.open('grainKey');
       const step = place.text_px * 1.4;
@@ -41,6 +41,7 @@ export function createGrainKey(): Part {
         view.hole !== null &&
         !view.well?.annulus &&
         !view.layers &&
+        !lens &&
         !place.compact &&
         place.zoom === 1 &&
         head - step > Math.max(low, bandLow) &&

@@ -3,13 +3,14 @@
 import { Container, Sprite } from 'pixi.js';
 import { acrossOf_px, advance, createDrift, reconcile } from './drift';
 import { grainSize_px } from './grainSize';
-import { yOf } from './place';
+import { depthAt, yOf } from './place';
 import type { Part, Scene } from './part';
 import type { CutawayView } from './shown';
 import { SPECK_PX, STONE_FROM_px, STONE_PX } from './textures';
 
 const ROOM = 700;
 const ROOM_SMALL = 380;
+/** Grains of the whole hole, or with a lens those of the stretch that it shows. */
 export function createGrains(): Part {
   const layer = new Container();
   const wide = createDrift(ROOM);
@@ -57,6 +58,8 @@ export function createGrains(): Part {
         drift.count = 0;
         drift = chosen;
       }
+      drift.from_m = scene.inLens ? Math.max(0, depthAt(scene.place, 0)) : 0;
+      drift.to_m = scene.inLens ? depthAt(scene.place, scene.place.height_px) : Infinity;
       reconcile(drift, view, scene.place.depth_pxm, scene.place.across_pxm);
     },
     move(view, scene, shown_s) {

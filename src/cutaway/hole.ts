@@ -111,8 +111,9 @@ export function createHole(): Part {
     const half = halfOf(place, kit.bit_m / 2);
     for (let i = 0; i < hole.cells; i++) {
       if (Math.abs(hole.radius_m[i] - kit.bit_m / 2) < OFF_TOLD_m) continue;
-      const top = yOf(place, i * hole.dz_m);
-      const bottom = yOf(place, Math.min(hole.depth_m, (i + 1) * hole.dz_m));
+      const top = Math.max(0, yOf(place, i * hole.dz_m));
+      const bottom = Math.min(place.height_px, yOf(place, Math.min(hole.depth_m, (i + 1) * hole.dz_m)));
+      if (bottom <= top) continue;
       for (const side of [-1, 1]) {
         const x = place.hole_x + side * half;
         dashedLine(width, x, top, x, bottom, 4, 3);
@@ -122,8 +123,9 @@ export function createHole(): Part {
   }
 
   /** How far down the fluid stands, left of the hole below the pit, with a line to where it stands. */
-  function drawLevel(view: CutawayView, hole: ShownHole, { place, look, labels }: Scene): void {
+  function drawLevel(view: CutawayView, hole: ShownHole, { place, look, labels, inLens }: Scene): void {
     mark.clear();
+    if (inLens) return;
     labels.open('level');
     if (hole.level_m >= LEVEL_TOLD_m && hole.level_m < hole.depth_m - EMPTY_m) {
       const y = yOf(place, hole.level_m);

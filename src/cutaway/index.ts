@@ -5,47 +5,25 @@ import { Container } from 'pixi.js';
 import { groundInk } from '../charts/patterns';
 import { createCamera, followBit, panCamera, zoomCamera } from './camera';
 import type { Composition } from './composition';
-import type { Description } from './describe';
+import type { Cutaway, CutawayOptions } from './contract';
 import { createLabels } from './labels';
+import { createLens } from './lens';
 import { createMotion } from './motion';
 import { paletteFor } from './palette';
 import { pageFor, samePage } from './page';
 import type { Scene } from './part';
 import { placeOf } from './place';
 import { listenTo } from './pointer';
-import { createDrawer, resolutionHere, type RendererKind } from './renderer';
+import { createDrawer, resolutionHere } from './renderer';
 import { createScene } from './scene';
 import type { CutawayView } from './shown';
 import { createTextures } from './textures';
 
+export type { Cutaway, CutawayOptions } from './contract';
 export type { CutawayView, ViewLevel } from './shown';
 export type { Description } from './describe';
-
-export interface CutawayOptions {
-  renderer: 'auto' | RendererKind;
-  reducedMotion: boolean;
-  /** Told what is under the pointer or the last tap, and where; null when nothing is. */
-  onpoint?(what: Description | null, x_px: number, y_px: number): void;
-  /** Told when zoom or "follow the bit" changed. */
-  oncamera?(zoom: number, follow: boolean): void;
-}
-
-export interface Cutaway {
-  /** Draws the view. pace: job seconds per second on the wall, 0 when paused; things move by it until the next view. */
-  draw(view: CutawayView, pace?: number): void;
-  /** Zooms by a factor about a point of the picture, or its middle. */
-  zoom(factor: number, x_px?: number, y_px?: number): void;
-  pan(dx_px: number, dy_px: number): void;
-  /** Back to the whole picture. */
-  home(): void;
-  followBit(on: boolean): void;
-  describeAt(x_px: number, y_px: number): Description | null;
-  setReducedMotion(on: boolean): void;
-  readonly kind: RendererKind;
-  /** Time that the last frames took to prepare and hand to the screen, ms, newest last. */
-  frameTimes_ms(): number[];
-  destroy(): void;
-}
+export type { LensPower } from './lensPlace';
+export type { LensFacts } from './part';
 
 const KEPT_FRAMES = 120;
 
@@ -79,15 +57,19 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
   const motion = createMotion(options.reducedMotion);
   const things = createScene();
   const labels = createLabels(resolutionHere());
+  const lens = createLens(resolutionHere());
   const root = new Container();
-  root.addChild(things.root, labels.layer);
+  root.addChild(things.root, labels.layer, lens.root);
   const times: number[] = [];
   let view: CutawayView | null = null;
   let page: Composition | null = null;
   let scene: Scene | null = null;
   let theme: string | null = null;
   let shownSite = '';
+  let widening: number | null = null;
+  /** Everything has to be drawn anew; only the camera has moved. */
   let stale = true;
+  let panned = false;
   let frame = 0;
   let last_ms = 0;
 
@@ -99,7 +81,7 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
     const ink = groundInk(theme);
     const old = scene?.textures;
     const made: Scene = {
-      place: scene?.place ?? placeOf(pageFor(view as CutawayView, host), camera),
+      place: scene?.place ?? placeOf(pageFor(view as CutawayView, host, widening), camera),
       look,
       ink,
       textures: createTextures(look, ink),
@@ -109,6 +91,8 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
       bit_m: scene?.bit_m ?? 0,
       turn_rad: scene?.turn_rad ?? 0.5,
       slower: 1,
+      inLens: false,
+      lens: null,
     };
     stale = true;
     // Sprites let go of the old pictures while they are drawn anew.
@@ -119,10 +103,13 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
   function prepare(now: CutawayView): Scene {
     const ready = dress();
     scene = ready;
-    const wanted = pageFor(now, host);
+    const wanted = pageFor(now, host, widening);
     if (!page || !samePage(page, wanted)) {
       if (!page || page.width_px !== wanted.width_px || page.height_px !== wanted.height_px) {
         drawer.resize(wanted.width_px, wanted.height_px);
+      }
+      if (page?.widening !== wanted.widening || page.mostWidening !== wanted.mostWidening) {
+        options.onwidth?.(wanted.widening, wanted.leastWidening, wanted.mostWidening);
       }
       page = wanted;
       stale = true;
@@ -130,23 +117,30 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
     const panY_px = camera.panY_px;
     const panX_px = camera.panX_px;
     followBit(camera, page, watched_m(now, ready.bit_m));
-    if (camera.panX_px !== panX_px || camera.panY_px !== panY_px) stale = true;
-    if (stale) {
+    panned = camera.panX_px !== panX_px || camera.panY_px !== panY_px;
+    if (stale || panned) {
       ready.place = placeOf(page, camera);
-      labels.dress(ready.look, getComputedStyle(host).fontFamily, page.text_px);
+      for (const words of [labels, lens.labels]) {
+        words.dress(ready.look, getComputedStyle(host).fontFamily, page.text_px);
+      }
     }
-    ready.fresh = stale;
-    stale = false;
+    ready.fresh = stale || panned;
     return ready;
   }
+
+  const slowerAt = (depth_pxm: number): number => motion.slowerAt(view as CutawayView, depth_pxm);
 
   function redraw(): void {
     if (!view || drawer.isLost()) return;
     const before_ms = performance.now();
     const ready = prepare(view);
     motion.slower(view, ready);
+    lens.aim(view, ready, slowerAt);
     things.draw(view, ready);
+    lens.draw(view, ready, stale);
     things.move(view, ready, 0);
+    lens.move(view, ready, 0);
+    stale = false;
     ready.fresh = false;
     drawer.render(root);
     keepTime(performance.now() - before_ms);
@@ -163,6 +157,7 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
       redraw();
     } else {
       things.move(view, scene, motion.shown_s);
+      lens.move(view, scene, motion.shown_s);
       drawer.render(root);
       keepTime(performance.now() - before_ms);
     }
@@ -224,8 +219,19 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
       camera.follow = on;
       look();
     },
+    widen(times) {
+      widening = times;
+      redraw();
+    },
+    holdLens(power) {
+      lens.hold(power);
+      stale = true;
+      redraw();
+    },
+    lens: () => scene?.lens ?? null,
     describeAt(x_px, y_px) {
-      return view && scene ? things.at(view, scene, x_px, y_px) : null;
+      if (!view || !scene) return null;
+      return lens.at(view, scene, x_px, y_px) ?? things.at(view, scene, x_px, y_px);
     },
     setReducedMotion(on) {
       motion.setStill(on);

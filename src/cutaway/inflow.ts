@@ -6,6 +6,8 @@ import { createMemory, type Part } from './part';
 import { pipeHalf_px, pipeTop_px, wallHalf_px } from './wellShape';
 
 const STEP_px = 22;
+/** However close one looks, the heads of the arrows stay near the slots. */
+const MOST_INSIDE_px = 40;
 /** Less than this cannot be seen, and this much makes the longest arrow, m3/s. */
 const LEAST_m3s = 1e-6;
 const MOST_m3s = 1e-3;
@@ -34,7 +36,7 @@ export function createInflow(): Part {
       for (let i = 0; i < count; i++) {
         const y = top + ((bottom - top) * (i + 0.5)) / count;
         for (const side of [-1, 1]) {
-          const tip = place.hole_x + side * inner * 0.35;
+          const tip = place.hole_x + side * Math.max(inner * 0.35, inner - MOST_INSIDE_px);
           const tail = place.hole_x + side * (wallHalf_px(view, place, (y - place.ground_y) / place.depth_pxm) + long);
           const [from, to] = flow > 0 ? [tail, tip] : [tip, tail];
           const back = Math.sign(from - to) * 6;
@@ -49,7 +51,7 @@ export function createInflow(): Part {
       for (let i = 0; i < count; i++) {
         const y = top + ((bottom - top) * (i + 0.5)) / count;
         for (const side of [-1, 1]) {
-          const tip = place.hole_x + side * inner * 0.35;
+          const tip = place.hole_x + side * Math.max(inner * 0.35, inner - MOST_INSIDE_px);
           const tail = place.hole_x + side * (wallHalf_px(view, place, (y - place.ground_y) / place.depth_pxm) + long);
           const [from, to] = flow > 0 ? [tail, tip] : [tip, tail];
           const back = Math.sign(from - to) * 6;

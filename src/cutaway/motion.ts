@@ -11,6 +11,8 @@ export interface Motion {
   readonly pace_ratio: number;
   take(view: CutawayView, pace_ratio: number, scene: Scene | null, first: boolean): void;
   slower(view: CutawayView, scene: Scene): void;
+  /** How many times slower things are shown where a metre of depth takes so many pixels. */
+  slowerAt(view: CutawayView, depth_pxm: number): number;
   /** Lets so many seconds of the wall clock pass; true while there is more to move. */
   advance(view: CutawayView, scene: Scene, wall_s: number): boolean;
   isMoving(view: CutawayView): boolean;
@@ -51,6 +53,9 @@ export function createMotion(startStill: boolean): Motion {
     return well?.annulus?.falling_frac.some((share) => share > 1e-4) ?? false;
   }
 
+  const slowerAt = (view: CutawayView, depth_pxm: number): number =>
+    timesSlower(pace_ratio, view.pump.bore_ms, fastestRise_ms(view), depth_pxm);
+
   return {
     get shown_s() {
       return shown_s;
@@ -69,8 +74,9 @@ export function createMotion(startStill: boolean): Motion {
     },
     slower(view, scene) {
       if (scene.bit_m === 0 && travel === 1) scene.bit_m = to_m;
-      scene.slower = timesSlower(pace_ratio, view.pump.bore_ms, fastestRise_ms(view), scene.place.depth_pxm);
+      scene.slower = slowerAt(view, scene.place.depth_pxm);
     },
+    slowerAt,
     advance(view, scene, wall_s) {
       shown_s = 0;
       if (still || pace_ratio <= 0) return false;

@@ -19,7 +19,11 @@ function textSize_px(host: HTMLElement): number {
   return Math.min(root_px * (small ? LABEL_SHARE_COMPACT : LABEL_SHARE), host.clientWidth / LEAST_EMS);
 }
 
-export function pageFor({ stem, kit, pit, hole }: CutawayView, host: HTMLElement): Composition {
+export function pageFor(
+  { stem, kit, pit, hole }: CutawayView,
+  host: HTMLElement,
+  widening: number | null,
+): Composition {
   const above_m = stem.rods * kit.rodLength_m - stem.bit_m;
   // Steps of a rod: the scale stays while a rod goes down and changes when the stem is lifted higher than one.
   const rods = Math.max(1, Math.ceil(above_m / kit.rodLength_m - 0.08));
@@ -33,6 +37,7 @@ export function pageFor({ stem, kit, pit, hole }: CutawayView, host: HTMLElement
     suctionLength_m: sideLength_m(pit.suction),
     settlingLength_m: sideLength_m(pit.settling),
     pitDepth_m: Math.max(pit.suction.depth_m, pit.settling.depth_m),
+    widening,
   });
 }
 
@@ -42,6 +47,7 @@ export function samePage(a: Composition, b: Composition): boolean {
     a.height_px === b.height_px &&
     a.text_px === b.text_px &&
     a.depth_pxm === b.depth_pxm &&
+    a.widening === b.widening &&
     a.ground_y === b.ground_y
   );
 }

@@ -231,11 +231,16 @@ export function cloudiness(fines_frac: number): number {
   return Math.min(1, (1.12 * f) / (f + 0.009));
 }
 
+/** Polymer makes muddy fluid milkier too, but less than clear water. */
+const MILK_IN_MUD = 0.35;
+
 /** Colour of a fluid: clear water, milkier with polymer, clouded by silt and clay in the colour of the returns. */
 export function fluidColour(look: Palette, fines_frac: number, polymer_gL: number, colourWord: string): number {
-  const clear = hex(blend(look.water, look.polymer, Math.min(1, polymer_gL / 2)));
+  const milk = Math.min(1, polymer_gL / 2);
+  const clear = hex(blend(look.water, look.polymer, milk));
   const step = Math.round(cloudiness(fines_frac) * CLOUD_STEPS) / CLOUD_STEPS;
-  const thick = look.mud[colourWord] ?? look.mud['brown'] ?? look.mudThin;
-  if (step < 0.5) return blend(clear, hex(blend(look.mudThin, thick, 0.25)), step * 2);
-  return blend(hex(blend(look.mudThin, thick, 0.25)), thick, step * 2 - 1);
+  const mud = look.mud[colourWord] ?? look.mud['brown'] ?? look.mudThin;
+  const thick = hex(blend(mud, look.polymer, MILK_IN_MUD * milk));
+  const middle = hex(blend(look.mudThin, thick, 0.25));
+  return step < 0.5 ? blend(clear, middle, step * 2) : blend(middle, thick, step * 2 - 1);
 }

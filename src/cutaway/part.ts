@@ -9,6 +9,16 @@ import type { CutawayView, ShownOwnLayer } from './shown';
 import type { Textures } from './textures';
 import type { Thing } from './describe';
 
+/** How the lens shows things: so many times the depth scale, both ways alike, and its own flow so many times slower. */
+export interface LensFacts {
+  times: number;
+  across_m: number;
+  slower: number;
+  /** What it is held to, and whether it looks at the wall there. */
+  at: 'bit' | 'screen' | 'casing' | 'bottom';
+  close: boolean;
+}
+
 export interface Scene {
   place: Place;
   look: Palette;
@@ -25,6 +35,10 @@ export interface Scene {
   turn_rad: number;
   /** How many times slower than the run things move on the screen. */
   slower: number;
+  /** This is what the lens shows: no words in it, and its figures are told elsewhere. */
+  inLens: boolean;
+  /** What the lens does to the picture; null when it is put away. */
+  lens: LensFacts | null;
 }
 
 export interface Part {

@@ -86,7 +86,7 @@ export function createScene(): Stage {
     createOwnLog(),
     createGrainKey(),
   ];
-  const notesMemory = createMemory(1);
+  const notesMemory = createMemory(3);
   const plate = new Graphics();
   const root = new Container();
   for (const part of parts) root.addChild(part.layer);
@@ -98,7 +98,8 @@ export function createScene(): Stage {
     draw(view, scene) {
       for (const part of parts) part.draw(view, scene);
       for (const part of ofStem) part.layer.visible = !view.stem.out;
-      if (notesMemory(scene.slower) || scene.fresh) drawNotes(view, scene, plate);
+      if (notesMemory(scene.slower, scene.lens?.times ?? 0, scene.lens?.slower ?? 0) || scene.fresh)
+        drawNotes(view, scene, plate);
     },
     move(view, scene, shown_s) {
       for (const part of parts) part.move?.(view, scene, shown_s);
@@ -129,7 +130,13 @@ function drawNotes(view: CutawayView, scene: Scene, plate: Graphics): void {
     if (view.hole && !view.well?.annulus) notes.push(t('cutaway.denser', { n: DENSER }));
     if (bank > 1.05) notes.push(t('cutaway.bank', { n: bank }));
   }
-  if (scene.slower > 1) notes.push(t('cutaway.slower', { n: scene.slower }));
+  const { lens } = scene;
+  if (lens) notes.push(t(place.compact ? 'cutaway.lensShort' : 'cutaway.lens', { n: lens.times }));
+  if (lens && lens.slower > 1) {
+    const both = { n: scene.slower, lens: lens.slower };
+    if (scene.slower > 1) notes.push(t('cutaway.slowerBoth', both));
+    else notes.push(t('cutaway.slowerLens', both));
+  } else if (scene.slower > 1) notes.push(t('cutaway.slower', { n: scene.slower }));
   const step = place.text_px * 1.35;
   const x = place.compact ? 5 : 20;
   plate.clear();

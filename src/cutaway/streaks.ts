@@ -2,7 +2,7 @@
 // how far the grains lag behind. No flow, no strokes.
 
 import { Container, Graphics } from 'pixi.js';
-import { halfOf, yOf } from './place';
+import { depthAt, halfOf, yOf } from './place';
 import type { Part, Scene } from './part';
 import { radiusAt } from './holeShape';
 import { scatter } from './scatter';
@@ -11,6 +11,8 @@ import type { CutawayView } from './shown';
 const ROUND = 26;
 /** One stroke in the bore for this length of stem, m. */
 const BORE_STEP_m = 0.55;
+/** Looked at closely they stand closer, px. */
+const MOST_STEP_px = 70;
 
 export function createStreaks(): Part {
   const layer = new Container();
@@ -23,15 +25,17 @@ export function createStreaks(): Part {
 
   function bore(view: CutawayView, scene: Scene, shown_s: number): void {
     const { place, bit_m } = scene;
-    bore_m = (bore_m + view.pump.bore_ms * shown_s) % BORE_STEP_m;
+    const step_m = Math.min(BORE_STEP_m, MOST_STEP_px / place.depth_pxm);
+    bore_m = (bore_m + view.pump.bore_ms * shown_s) % step_m;
     const long = Math.max(5, Math.min(26, 0.05 * view.pump.bore_ms * place.depth_pxm));
     const inner = halfOf(place, view.kit.rodBore_m / 2) * 0.55;
     const top_m = bit_m - view.stem.rods * view.kit.rodLength_m;
     const low = yOf(place, bit_m) - 14;
     const high = yOf(place, top_m) + 4;
-    const rows = Math.ceil((bit_m - top_m) / BORE_STEP_m) + 1;
-    for (let i = 0; i < rows; i++) {
-      const y = yOf(place, top_m + i * BORE_STEP_m + bore_m);
+    const rows = Math.ceil((bit_m - top_m) / step_m) + 1;
+    for (let i = Math.max(0, Math.floor((depthAt(place, 0) - top_m) / step_m) - 1); i < rows; i++) {
+      const y = yOf(place, top_m + i * step_m + bore_m);
+      if (y - long > place.height_px) break;
       const x = place.hole_x + inner * (2 * scatter(i % 5, 61) - 1);
       const from = Math.max(high, y - long);
       const to = Math.min(low, y);
@@ -44,13 +48,16 @@ export function createStreaks(): Part {
     const { hole } = view;
     if (!hole || hole.cells === 0) return;
     const { place, bit_m } = scene;
-    const reach_m = Math.min(bit_m, hole.depth_m);
-    if (reach_m <= 0.05) return;
+    // What can be seen of the fluid round the stem.
+    const reach_m = Math.min(bit_m, hole.depth_m, depthAt(place, place.height_px));
+    const high_m = Math.max(hole.level_m, depthAt(place, 0));
+    const long_m = reach_m - high_m;
+    if (long_m * place.depth_pxm <= 2) return;
     for (let i = 0; i < ROUND; i++) {
       const cell = Math.min(hole.cells - 1, Math.max(0, Math.floor(depth_m[i] / hole.dz_m)));
-      let at_m = seeded ? depth_m[i] - hole.up_ms[cell] * shown_s : reach_m * ((i + scatter(i, 63)) / ROUND);
-      if (at_m <= hole.level_m) at_m += reach_m - hole.level_m;
-      if (at_m > reach_m) at_m = reach_m * scatter(i, 64);
+      let at_m = seeded ? depth_m[i] - hole.up_ms[cell] * shown_s : high_m + long_m * ((i + scatter(i, 63)) / ROUND);
+      if (at_m <= high_m) at_m += long_m;
+      if (at_m <= high_m || at_m > reach_m) at_m = high_m + long_m * scatter(i, 64);
       depth_m[i] = at_m;
       const wall = halfOf(place, radiusAt(hole, at_m)) - 3;
       const steel = halfOf(place, view.kit.rodOutside_m / 2) + 2;

@@ -45,6 +45,10 @@ export const WORK_KEYS = [
   { id: 'joinCasing', keys: ["'"], place: 'work', does: 'work.joinCasing' },
   { id: 'pullOut', keys: ['-'], place: 'work', does: 'work.pullOut' },
   { id: 'hints', keys: ['0'], place: 'work', does: 'work.hint.ask' },
+  { id: 'lens', keys: ['*'], place: 'work', does: 'work.cutaway.lens' },
+  { id: 'lensWall', keys: ['!'], place: 'work', does: 'work.cutaway.lensWall' },
+  { id: 'wider', keys: ['>'], place: 'work', does: 'work.cutaway.wider' },
+  { id: 'narrower', keys: ['<'], place: 'work', does: 'work.cutaway.narrower' },
 ] as const satisfies readonly KeyBinding[];
 
 /** Keys once the rods are out: stem, pump and fluid are done with, their letters serve the well. */

@@ -3,6 +3,7 @@ import type { Hand, HandSet, Press } from '../../hands/hand';
 import type { Desk } from '../../hands/desk.svelte';
 import type { Pace } from './pace.svelte';
 import type { WorkKeyId } from './keys';
+import type { Sight } from './sight.svelte';
 
 function pressesOf(hand: Hand): readonly Press[] {
   if (hand.form === 'button') return [hand];
@@ -25,6 +26,7 @@ export function keyHandlers(
   sets: () => readonly HandSet[],
   desk: Desk,
   pace: Pace,
+  sight: Sight,
 ): KeyHandlers {
   const handlers: KeyHandlers = {
     pause: () => pace.toggle(),
@@ -35,6 +37,10 @@ export function keyHandlers(
     pace60: () => pace.choose(60),
     clock: () => desk.open('clock'),
     hints: () => desk.open('hints'),
+    lens: () => sight.toggleLens(),
+    lensWall: () => sight.toggleWall(),
+    wider: () => sight.widen(1),
+    narrower: () => sight.widen(-1),
   };
   for (const id of ids) {
     handlers[id] ??= () => {

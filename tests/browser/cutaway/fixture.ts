@@ -20,6 +20,10 @@ export interface FixtureChoice {
   cake_m?: number;
   falling?: boolean;
   seep_m2s?: number;
+  /** One cell half as wide, one class twice as much, the pit so much lower, m. */
+  halvedCell?: number;
+  doubledClass?: number;
+  pitDown_m?: number;
 }
 
 export function fixtureView(choice: FixtureChoice = {}): CutawayView {
@@ -57,8 +61,11 @@ export function fixtureView(choice: FixtureChoice = {}): CutawayView {
     for (let k = 0; k < CLASSES; k++) {
       hole.solids_frac[k * CELLS + i] = shares[k]! * load * (1 + wash);
       hole.slip_ms[k * CELLS + i] = SLIP_ms[k]!;
+      if (k === choice.doubledClass) hole.solids_frac[k * CELLS + i]! *= 2;
     }
+    if (i === choice.halvedCell) hole.radius_m[i]! /= 2;
   }
+  const down_m = choice.pitDown_m ?? 0;
   const blind = level === 'blind';
   const open = level === 'open' || level === 'debrief';
   return {
@@ -103,8 +110,22 @@ export function fixtureView(choice: FixtureChoice = {}): CutawayView {
     },
     pit: {
       dug: true,
-      settling: { area_m2: 0.6, depth_m: 0.8, level_m: 0.09, deposit_m: 0.22, fines_frac: 0.011, sand_frac: 0.004 },
-      suction: { area_m2: 0.6, depth_m: 0.8, level_m: 0.1, deposit_m: 0.05, fines_frac: 0.01, sand_frac: 0.0008 },
+      settling: {
+        area_m2: 0.6,
+        depth_m: 0.8,
+        level_m: 0.09 + down_m,
+        deposit_m: 0.22,
+        fines_frac: 0.011,
+        sand_frac: 0.004,
+      },
+      suction: {
+        area_m2: 0.6,
+        depth_m: 0.8,
+        level_m: 0.1 + down_m,
+        deposit_m: 0.05,
+        fines_frac: 0.01,
+        sand_frac: 0.0008,
+      },
       notch_m: 0.15,
       strainer_m: 0.25,
       strainerBlocked_frac: 0.2,

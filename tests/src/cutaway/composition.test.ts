@@ -16,7 +16,13 @@ const SIZES = [
 ] as const;
 const DEPTHS_m = [0.3, 4.5, 12, 29];
 
-const measures = (width_px: number, height_px: number, text_px: number, depth_m: number): Measures => ({
+const measures = (
+  width_px: number,
+  height_px: number,
+  text_px: number,
+  depth_m: number,
+  widening: number | null = null,
+): Measures => ({
   width_px,
   height_px,
   text_px,
@@ -26,6 +32,7 @@ const measures = (width_px: number, height_px: number, text_px: number, depth_m:
   suctionLength_m: 0.775,
   settlingLength_m: 0.775,
   pitDepth_m: 0.8,
+  widening,
 });
 
 const cases = SIZES.flatMap(([w, h, text]) => DEPTHS_m.map((depth_m) => [w, h, text, depth_m] as const));
@@ -53,6 +60,25 @@ describe('the page', () => {
       expect(Number.isInteger(page.widening)).toBe(true);
       const place = placeOf(page, { zoom: 1, panX_px: 0, panY_px: 0 });
       expect(halfOf(place, 0.05) / (yOf(place, 0.05) - yOf(place, 0))).toBeCloseTo(page.widening, 9);
+    },
+  );
+
+  it.each(cases)(
+    '%i x %i, letters of %f px, hole of %f m: as wide as is asked, in whole numbers, as far as all still stands inside',
+    (w, h, text, depth_m) => {
+      const own = compose(measures(w, h, text, depth_m));
+      expect(own.leastWidening).toBeLessThanOrEqual(own.widening);
+      expect(own.mostWidening).toBeGreaterThanOrEqual(own.widening);
+      for (const asked of [1, own.leastWidening, own.widening + 1, own.mostWidening, 5000]) {
+        const page = compose(measures(w, h, text, depth_m, asked));
+        expect(page.widening).toBe(Math.min(own.mostWidening, Math.max(own.leastWidening, asked)));
+        expect(Number.isInteger(page.widening)).toBe(true);
+        const half = 0.05 * page.depth_pxm * page.widening;
+        expect(half).toBeGreaterThanOrEqual(9 - 1e-9);
+        expect(page.pit_x + (0.775 * 2 + CHAMBER_GAP_m) * page.bank_pxm).toBeLessThan(page.hole_x - half);
+        expect(page.hole_x + half).toBeLessThan(page.axis_x - text);
+        expect(page.pit_x - (PUMP_UNITS + 4) * page.gear_px).toBeGreaterThanOrEqual(-2);
+      }
     },
   );
 
