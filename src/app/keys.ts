@@ -51,9 +51,20 @@ export function isTyping(target: EventTarget | null, key: string): boolean {
   return false;
 }
 
-/** Listens to the keys of a place until the returned function is called. A handler that is missing is a key without use now. */
-export function listenKeys(place: KeyPlace, handlers: Partial<Record<KeyId, () => void>>): () => void {
+/** The key on the board, whatever it types at the moment. */
+const nameOf = ({ code, key }: KeyboardEvent): string => code || key.toLowerCase();
+
+/**
+ * Listens to the keys of a place until the returned function is called. A handler that is missing is a key without use now.
+ * A handler may return what is to be done when the key comes up again: until then its repeats are swallowed.
+ */
+export function listenKeys(place: KeyPlace, handlers: Partial<Record<KeyId, () => void | (() => void)>>): () => void {
+  const down = new Map<string, () => void>();
   const pressed = (event: KeyboardEvent): void => {
+    if (down.has(nameOf(event))) {
+      event.preventDefault();
+      return;
+    }
     if (event.defaultPrevented || isTyping(event.target, event.key)) return;
     if (document.querySelector('dialog[open]')) return;
     if (event.key.length === 1 && device.settings.letters === 'off') return;
@@ -61,8 +72,24 @@ export function listenKeys(place: KeyPlace, handlers: Partial<Record<KeyId, () =
     const handler = binding && handlers[binding.id];
     if (!handler) return;
     event.preventDefault();
-    handler();
+    const atUp = handler();
+    if (atUp) down.set(nameOf(event), atUp);
   };
+  const comesUp = (name: string): void => {
+    const atUp = down.get(name);
+    down.delete(name);
+    atUp?.();
+  };
+  const released = (event: KeyboardEvent): void => comesUp(nameOf(event));
+  /** A page that is left hears of no key coming up. */
+  const left = (): void => [...down.keys()].forEach(comesUp);
   window.addEventListener('keydown', pressed);
-  return () => window.removeEventListener('keydown', pressed);
+  window.addEventListener('keyup', released);
+  window.addEventListener('blur', left);
+  return () => {
+    left();
+    window.removeEventListener('keydown', pressed);
+    window.removeEventListener('keyup', released);
+    window.removeEventListener('blur', left);
+  };
 }

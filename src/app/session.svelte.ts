@@ -50,6 +50,10 @@ export class Session {
   /** While a crew plays: as fast as the engine can, whatever the pace; a pause stops it all the same. */
   hurried = $state(false);
   #speed: Speed = $state(0);
+  /** The lasting act that is held down: its small steps are not told and not written one by one. */
+  held: ActionName | null = null;
+  /** Called before each second that the clock brings, where something is held down. */
+  onSecond: (() => void) | null = null;
 
   readonly #save: (run: Run) => void;
   readonly #frames: NonNullable<SessionOptions['frames']>;
@@ -127,7 +131,7 @@ export class Session {
       this.#say({ time_s: this.run.state.tick, key: `refusal.${result.reason}`, data: {}, urgent: false });
     this.#hear();
     this.#look();
-    if (result.kind !== 'malformed') this.keep();
+    if (name === this.held ? this.#saveIsDue() : result.kind !== 'malformed') this.keep();
     this.#wake();
     return result;
   }
@@ -136,6 +140,7 @@ export class Session {
   stepOnce(): void {
     if (this.finished) return;
     this.#crewActs();
+    this.onSecond?.();
     if (!isOver(this.run, this.lesson)) step(this.run);
     this.#hear();
     this.#look();
@@ -202,6 +207,7 @@ export class Session {
     for (let done = 0; done < due; done++) {
       // Paused by what heard of the deed: the second is not played.
       if (this.#crewActs() && this.#speed === 0) return done;
+      this.onSecond?.();
       if (!isOver(this.run, this.lesson)) step(this.run);
       if (this.#hear() || isOver(this.run, this.lesson)) return done + 1;
     }
@@ -244,7 +250,7 @@ export class Session {
     for (; this.#eventsSeen < events.length; this.#eventsSeen++) {
       const event = events[this.#eventsSeen]!;
       const message = feltMessage(event);
-      if (message) this.#say(message);
+      if (message && message.key !== `event.taskDone.${this.held}`) this.#say(message);
       if (isDanger(event.name)) danger = true;
     }
     // A crew that plays knows what to do: nobody has to hurry to the hands.

@@ -7,6 +7,7 @@ import { say, type KeyedMessage } from '../words';
 import { firstValues, payloadOf, type Ask, type AskValue, type ChoiceAsk, type OptionAsk } from './ask';
 import type { AskId } from './asks';
 import type { HandGroup } from './hand';
+import { Hold } from './hold.svelte';
 
 /** Papers that lie over the whole place of work, not only over the hands. */
 export const LARGE_PAPERS = ['site', 'planWell'] as const;
@@ -38,8 +39,12 @@ export class Desk {
   /** The last thing that could not be done, shown at its button until the next act. */
   refused: { id: string; why: KeyedMessage } | null = $state.raw(null);
 
+  /** What is held down. */
+  readonly hold: Hold;
+
   constructor(session: Session) {
     this.session = session;
+    this.hold = new Hold(this);
   }
 
   /** Why the act cannot be done now, or null. Call it where session.frame is read. */
@@ -51,6 +56,8 @@ export class Desk {
 
   /** Does the act; on refusal the reason stands at the hand of that id. */
   act(id: string, action: ActionName, payload: Payload = {}): boolean {
+    // Who waits has the hands free.
+    if (action === 'waitFor') this.hold.letGo();
     const result = this.session.act(action, payload);
     if (result.kind === 'done') {
       this.refused = null;
@@ -117,7 +124,9 @@ export class Desk {
     return LARGE_PAPERS.find((paper) => paper === this.panel) ?? null;
   }
 
+  /** What lies over the hands lets go of them: nobody sees what is held. */
   open(panel: PanelId): void {
+    this.hold.letGo();
     this.refused = null;
     this.panel = panel;
   }

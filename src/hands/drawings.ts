@@ -21,6 +21,8 @@ export const DRAWINGS = {
   stopDrilling: [line('M6 21V4'), fill('M6 4h12l-3 4 3 4H6z'), line('M3 21h18')],
   prime: [line('M4 3h10l-3 5H7zM9 8v4'), line('M5 12h8v8H5zM13 15h6v5'), line('M7 16c1-1 3-1 4 0')],
   throttle: [line('M4 19a9 9 0 0 1 16 0'), line('M12 19l5-9'), fill('M10.5 19a1.5 1.5 0 1 0 3 0a1.5 1.5 0 1 0-3 0')],
+  lockOpen: [fill('M5 11h14v10H5z'), line('M8 11V6a4 4 0 0 1 8-1')],
+  lockClosed: [fill('M5 11h14v10H5z'), line('M8 11V7a4 4 0 0 1 8 0v4')],
   mend: [line('M14 4a5 5 0 0 0-4 7L3 18l3 3 7-7a5 5 0 0 0 7-4l-3 1-3-3 1-3z')],
   ditch: [line('M2 8h4l3 8h6l3-8h4'), line('M9 3l-2 3M13 3l-2 3M17 3l-2 3'), line('M10 20h8M16 18l3 2-3 2')],
   hook: [line('M14 2v12a4 4 0 0 1-8 0'), line('M6 14l-2 3M6 14l3 2'), line('M3 22h18')],

@@ -1,6 +1,7 @@
 // What a hand on the screen is, as data: a button, a thing with less and more, or one act in a few amounts.
 import type { KeyedMessage, MessageKey } from '../words';
 import type { DrawingName } from './drawings';
+import type { Holdable } from './hold.svelte';
 
 /** In the order of the work: the last four are there where a well is made. */
 export const GROUPS = ['stem', 'pump', 'pit', 'fluid', 'tray', 'well', 'annulus', 'water', 'finish', 'book'] as const;
@@ -25,6 +26,8 @@ export interface Press {
   /** Why it cannot be done now; it can still be focused and pressed, and then says so. */
   readonly whyNot: KeyedMessage | null;
   press(): void;
+  /** What goes on while it is held down, where it can be held. */
+  readonly hold?: Holdable;
   readonly shortcut?: string;
 }
 

@@ -34,7 +34,7 @@ export function pumpHands(desk: Desk, { pump }: Senses): Hand[] {
       id: 'throttle',
       action: 'setThrottle',
       field: 'throttle_frac',
-      share_frac: pump.throttle_frac,
+      shareNow: (senses) => senses.pump.throttle_frac,
       steps: 4,
       label: 'work.throttle',
       detail: { key: 'work.throttle.now', data: { share: pump.throttle_frac } },

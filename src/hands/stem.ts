@@ -2,12 +2,15 @@
 import type { Senses } from '$sim';
 import { STEM_SPEED_ms } from './askParts';
 import type { Desk } from './desk.svelte';
-import type { Hand, Press } from './hand';
+import type { ButtonHand, Hand, Press } from './hand';
+import type { Holdable } from './hold.svelte';
 import { shareStepper } from './stepper';
 
 /** The two lengths that are one press away, m. */
 const SHORT_m = 0.1;
 const LONG_m = 0.3;
+/** A held stem is worked for so long at a time, the shortest that the act knows, s. */
+const STROKES_s = 10;
 
 export function stemHands(desk: Desk, { stem }: Senses, withStop: boolean): Hand[] {
   const hands: Hand[] = [
@@ -40,7 +43,7 @@ export function stemHands(desk: Desk, { stem }: Senses, withStop: boolean): Hand
       id: 'feed',
       action: 'setFeed',
       field: 'feed_frac',
-      share_frac: stem.feed_frac,
+      shareNow: (senses) => senses.stem.feed_frac,
       steps: 10,
       label: 'work.feed',
       detail: { key: 'work.feed.short', data: { share: stem.feed_frac } },
@@ -53,10 +56,17 @@ export function stemHands(desk: Desk, { stem }: Senses, withStop: boolean): Hand
       key: 'work.removeRod.now',
       data: { n: stem.rods },
     }),
-    asking(desk, 'workStem', desk.whyNot('workStem', { time_s: 60 }), { key: 'work.workStem.say' }),
+    {
+      ...asking(desk, 'workStem', desk.whyNot('workStem', { time_s: 60 }), { key: 'work.workStem.say' }),
+      hold: held('workStem', () => ({ time_s: STROKES_s })),
+    },
   ];
   if (withStop) hands.push(asking(desk, 'stopDrilling', desk.whyNot('stopDrilling'), { key: 'work.stopDrilling.say' }));
   return hands;
+}
+
+function held(hand: 'lift' | 'lower' | 'workStem', step: Holdable['step'], id: string = hand): Holdable {
+  return { id, hand, label: `work.${hand}`, action: hand, pace: 'task', step };
 }
 
 function move(desk: Desk, way: 'lift' | 'lower', bit_m: number): Hand {
@@ -66,6 +76,8 @@ function move(desk: Desk, way: 'lift' | 'lower', bit_m: number): Hand {
     whyNot: desk.whyNot(way, { distance_m, speed_ms: STEM_SPEED_ms.steady }),
     press: () => desk.act(way, way, { distance_m, speed_ms: STEM_SPEED_ms.steady }),
     shortcut,
+    // Held down, it goes on by its own length: the short one stops soonest when it is let go.
+    hold: held(way, () => ({ distance_m, speed_ms: STEM_SPEED_ms.steady }), shortcut),
   });
   return {
     form: 'amounts',
@@ -91,7 +103,7 @@ function asking(
   id: 'removeRod' | 'workStem' | 'stopDrilling',
   whyNot: ReturnType<Desk['whyNot']>,
   detail: Hand['detail'],
-): Hand {
+): ButtonHand {
   return {
     form: 'button',
     id,

@@ -1,5 +1,5 @@
 // A hand for a share from nothing to all, a step at a time: feed in tenths, throttle in quarters.
-import type { ActionName } from '$sim';
+import type { ActionName, Payload, Senses } from '$sim';
 import type { KeyedMessage, MessageKey } from '../words';
 import type { Desk } from './desk.svelte';
 import type { Press, StepperHand } from './hand';
@@ -8,7 +8,7 @@ interface Share {
   readonly id: 'feed' | 'throttle';
   readonly action: ActionName;
   readonly field: string;
-  readonly share_frac: number;
+  shareNow(senses: Senses): number;
   /** Steps from nothing to all. */
   readonly steps: number;
   readonly label: MessageKey;
@@ -26,15 +26,22 @@ export function nextShare(share_frac: number, way: 1 | -1, steps: number): numbe
 }
 
 export function shareStepper(desk: Desk, share: Share): StepperHand {
+  const share_frac = share.shareNow(desk.session.senses);
+  const step = (way: 1 | -1): Payload | null => {
+    const next = nextShare(share.shareNow(desk.session.senses), way, share.steps);
+    return next === null ? null : { [share.field]: next };
+  };
   const to = (way: 1 | -1): Press => {
-    const next = nextShare(share.share_frac, way, share.steps);
-    const payload = { [share.field]: next ?? share.share_frac };
+    const payload = step(way);
+    const id = way === 1 ? `${share.id}More` : `${share.id}Less`;
+    const label = way === 1 ? share.more : share.less;
     const limit = { key: way === 1 ? 'work.limit.most' : 'work.limit.least' };
     return {
-      name: { key: way === 1 ? share.more : share.less },
-      whyNot: next === null ? limit : desk.whyNot(share.action, payload),
-      press: () => (next === null ? desk.refuse(share.id, limit) : desk.step(share.id, share.action, payload)),
-      shortcut: way === 1 ? `${share.id}More` : `${share.id}Less`,
+      name: { key: label },
+      whyNot: payload ? desk.whyNot(share.action, payload) : limit,
+      press: () => (payload ? desk.step(share.id, share.action, payload) : desk.refuse(share.id, limit)),
+      shortcut: id,
+      hold: { id, hand: share.id, label, action: share.action, pace: 'steady', step: () => step(way) },
     };
   };
   return {
@@ -43,7 +50,7 @@ export function shareStepper(desk: Desk, share: Share): StepperHand {
     drawing: share.id,
     label: share.label,
     detail: share.detail,
-    level_frac: share.share_frac,
+    level_frac: share_frac,
     marks: share.steps,
     less: to(-1),
     more: to(1),

@@ -44,6 +44,7 @@ export const WORK_KEYS = [
   { id: 'planWell', keys: ['='], place: 'work', does: 'work.planWell' },
   { id: 'joinCasing', keys: ["'"], place: 'work', does: 'work.joinCasing' },
   { id: 'pullOut', keys: ['-'], place: 'work', does: 'work.pullOut' },
+  { id: 'letGo', keys: ['Escape'], place: 'work', does: 'work.key.letGo' },
   { id: 'hints', keys: ['0'], place: 'work', does: 'work.hint.ask' },
   { id: 'lens', keys: ['*'], place: 'work', does: 'work.cutaway.lens' },
   { id: 'lensWall', keys: ['!'], place: 'work', does: 'work.cutaway.lensWall' },

@@ -1,5 +1,6 @@
 // What each key of the work screen does: the clock's keys here, every hand's key by the press of that hand.
 import type { Hand, HandSet, Press } from '../../hands/hand';
+import { keyPress } from '../../hands/keyPress';
 import type { Desk } from '../../hands/desk.svelte';
 import type { Pace } from './pace.svelte';
 import type { WorkKeyId } from './keys';
@@ -18,7 +19,7 @@ export function pressFor(sets: readonly HandSet[], shortcut: string): { hand: Ha
   return null;
 }
 
-export type KeyHandlers = Partial<Record<WorkKeyId, () => void>>;
+export type KeyHandlers = Partial<Record<WorkKeyId, () => void | (() => void)>>;
 
 /** Handlers by key id. The hands are asked for when the key is pressed, so that they are those of that moment. */
 export function keyHandlers(
@@ -41,13 +42,15 @@ export function keyHandlers(
     lensWall: () => sight.toggleWall(),
     wider: () => sight.widen(1),
     narrower: () => sight.widen(-1),
+    letGo: () => desk.hold.letGo(),
   };
   for (const id of ids) {
     handlers[id] ??= () => {
       const set = sets().find((one) => pressFor([one], id));
-      if (!set) return;
+      if (!set) return undefined;
       desk.group = set.group;
-      pressFor([set], id)?.press.press();
+      const { hand, press } = pressFor([set], id)!;
+      return keyPress(press, hand.form === 'button' && hand.asks === true, desk.hold);
     };
   }
   return handlers;
