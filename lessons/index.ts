@@ -46,7 +46,7 @@ export {
   type ReadRunFile,
   type RunFile,
 } from './runfile';
-export { replayFile, type Replayed } from './replayFile';
+export { replayFile, replaying, type Replayed } from './replayFile';
 export { en as lessonWords, fillSlots, format, isWordKey, type Said, type WordData, type WordKey } from './words/index';
 export { recordOf, type AboutRecord } from './record/recordOf';
 export { csvCell, CSV_COLUMNS, writeRecordCsv, writeRecordJson } from './record/csv';

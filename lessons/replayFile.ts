@@ -1,12 +1,12 @@
 // A run file played again: whether it comes out as it says. A claimed score is never trusted, only played again.
 
-import { createRun, hashOf, hashRun, playLog, type LogEntry, type Run, type Scenario } from '$sim';
+import { createRun, hashOf, hashRun, playingLog, type LogEntry, type Run, type Scenario } from '$sim';
 import { scoreOf } from './grade';
 import { lessonOf, type Problem, type ProblemKey, type RunFile } from './runfile';
 import { startTick } from './own';
 import { scenarioOf } from './scenario';
 import type { Lesson } from './schema';
-import { startRun } from './start';
+import { openStart } from './start';
 import type { WordData } from './words/index';
 import { SIM_VERSION } from '$sim';
 
@@ -31,16 +31,30 @@ function failed(
 }
 
 /** The run as the learner found it, or null when the file begins otherwise: the crew before is played anew, not believed. */
-function startOf(lesson: Lesson, file: RunFile, scenario: Scenario): Run | null {
+function* startOf(lesson: Lesson, file: RunFile, scenario: Scenario, slice_s: number): Generator<null, Run | null> {
   if (!lesson.prologue) return createRun(scenario);
-  const run = startRun(lesson, file.seed, file.practice);
+  const start = openStart(lesson, file.seed, file.practice);
+  while (!start.advance(slice_s)) yield null;
+  const { run } = start;
   const begun: readonly LogEntry[] = file.log.slice(0, run.log.length);
   const same = startTick(run) === file.start_tick && file.ticks >= run.state.tick && hashOf(begun) === hashOf(run.log);
   return same ? run : null;
 }
 
+/** Job seconds played in one go where nobody waits. */
+const ALL_s = 259200;
+
 /** Plays the log again on the ground of the file's seed and compares hash and score. Never throws on a file that readRunFile took. */
 export function replayFile(file: RunFile, lesson: Lesson | null = lessonOf(file)): Replayed {
+  const task = replaying(file, lesson, ALL_s);
+  for (;;) {
+    const { done, value } = task.next();
+    if (done) return value;
+  }
+}
+
+/** The same with a stop every so many job seconds, so that a page stays alive. */
+export function* replaying(file: RunFile, lesson: Lesson | null, slice_s: number): Generator<null, Replayed> {
   if (lesson === null) return failed('problem.file.unknownLesson', { lesson: file.lesson });
   if (file.sim !== SIM_VERSION || file.lessonVersion !== lesson.version) {
     const version = file.sim !== SIM_VERSION ? file.sim : `${file.lesson} ${file.lessonVersion}`;
@@ -50,8 +64,8 @@ export function replayFile(file: RunFile, lesson: Lesson | null = lessonOf(file)
   if (hashOf(file.ground) !== hashOf(scenario.ground)) return failed('problem.file.otherGround', {});
   let run: Run | null;
   try {
-    run = startOf(lesson, file, scenario);
-    if (run !== null) playLog(run, file.log, run.log.length, file.ticks);
+    run = yield* startOf(lesson, file, scenario, slice_s);
+    if (run !== null) yield* playingLog(run, file.log, run.log.length, file.ticks, slice_s);
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return failed('problem.file.badAct', { tick: file.ticks });

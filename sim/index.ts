@@ -23,7 +23,7 @@ export { groundAt, groundOf } from './run/ground';
 export type { OwnLayer, Relief, RunState, Sample, StemState, Task, Wait } from './run/state';
 export { createRun, type Run } from './run/run';
 export { step } from './run/step';
-export { playLog, replayRun } from './run/replay';
+export { playingLog, playLog, replayRun } from './run/replay';
 export { hashRun, restoreRun, snapshotOf, type Snapshot } from './run/snapshot';
 export { createTrail, cutTrail, layMark, runAt, trailOf, TRAIL_STEP_s, type Trail, type TrailMark } from './run/trail';
 export { ledgerOf, type Ledger } from './run/ledger';

@@ -8,7 +8,19 @@ import { step } from './step';
 
 /** Plays the log's entries from the given one on, up to the given tick; each entry of that tick is done too. Entries out of order throw, for no run can have written them. */
 export function playLog(run: Run, log: readonly LogEntry[], first: number, ticks: number): void {
+  playingLog(run, log, first, ticks, Infinity).next();
+}
+
+/** The same with a stop every so many job seconds, so that a page stays alive. */
+export function* playingLog(
+  run: Run,
+  log: readonly LogEntry[],
+  first: number,
+  ticks: number,
+  slice_s: number,
+): Generator<null, void> {
   let next = first;
+  let left_s = slice_s;
   for (;;) {
     while (next < log.length && log[next][0] <= run.state.tick) {
       const [tick, action, payload] = log[next];
@@ -18,6 +30,9 @@ export function playLog(run: Run, log: readonly LogEntry[], first: number, ticks
     }
     if (run.state.tick >= ticks) return;
     step(run);
+    if (--left_s > 0) continue;
+    left_s = slice_s;
+    yield null;
   }
 }
 

@@ -1,12 +1,16 @@
 // Opens a run from outside: a file, a pasted text, a dropped file. Whatever is wrong comes back as a sentence's key,
 // and nothing of the present run is touched.
-import { grade, lessonOf, readRunFile, replayFile, RUN_FILE_LIMIT, scoreOf, tooLarge, type RunFile } from '$lessons';
+import { grade, lessonOf, readRunFile, replaying, RUN_FILE_LIMIT, scoreOf, tooLarge, type RunFile } from '$lessons';
 import type { Run } from '$sim';
 import { newId } from './chance';
+import { inParts } from './parts';
 import { device } from './device.svelte';
 import { hasSeen } from './progress';
 import type { SavedRun } from './records';
 import type { KeyedMessage } from '../words';
+
+/** Job seconds between two looks at the clock while a run is played again. */
+export const LOOK_s = 20;
 
 export type Opened =
   { readonly ok: true; readonly saved: SavedRun } | { readonly ok: false; readonly problem: KeyedMessage };
@@ -27,7 +31,7 @@ export async function checkFile(file: Blob): Promise<Opened> {
 export async function openText(text: string): Promise<Opened> {
   const read = readRunFile(text);
   if (!read.ok) return refused(read);
-  const replayed = replayFile(read.file);
+  const replayed = await inParts(replaying(read.file, lessonOf(read.file), LOOK_s));
   if (!replayed.reproduced) return refused(replayed.problem!);
   const saved = savedRun(read.file, replayed.run!);
   await device.putRun(saved);

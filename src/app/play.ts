@@ -4,7 +4,7 @@ import {
   lessonOf,
   lessonWords,
   readRunFile,
-  replayFile,
+  replaying,
   runAtMark,
   scenarioOf,
   shownIn,
@@ -26,6 +26,8 @@ import { Keeper } from './keeper';
 import { hasSeen, withRun } from './progress';
 import type { Learner, SavedRun } from './records';
 import { Session } from './session.svelte';
+import { LOOK_s } from './openFile';
+import { inParts } from './parts';
 import { startOf, takeStart, type Waiting } from './startOf';
 
 // A run taken up from this device has not come through the briefing, which brings the lessons' words too.
@@ -85,7 +87,7 @@ export async function goOn(saved: SavedRun): Promise<Problem | null> {
   const lesson = lessonOf(read.file)!;
   let run = read.otherVersion ? null : await fromState(saved, lesson, read.file);
   if (!run) {
-    const replayed = replayFile(read.file);
+    const replayed = await inParts(replaying(read.file, lesson, LOOK_s));
     if (!replayed.reproduced) return replayed.problem;
     run = replayed.run!;
   }

@@ -5,6 +5,7 @@ import {
   createRun,
   createStream,
   hashRun,
+  playingLog,
   replayRun,
   restoreRun,
   snapshotOf,
@@ -60,6 +61,18 @@ function tried(fields: readonly Field[]): Field[] {
     return nth % Math.max(1, Math.floor(counts.get(kind)! / TRIED_OF_LIST)) === 0;
   });
 }
+
+it('comes out the same when it is played in parts', () => {
+  const first = played();
+  const run = createRun(scenario);
+  let parts = 0;
+  for (const part of playingLog(run, first.log, 0, first.state.tick, 7)) {
+    expect(part).toBeNull();
+    parts++;
+  }
+  expect(parts).toBe(Math.floor(first.state.tick / 7));
+  expect(hashRun(run)).toBe(hashRun(first));
+});
 
 describe('replay', () => {
   it('gives the same hash, refused acts included', () => {
