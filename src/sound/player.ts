@@ -10,8 +10,8 @@ const NOISE_s = 2;
 /** Partials of a tone up to this many times its pitch are let through: a phone's loudspeaker has no others. */
 const PARTIALS = 9;
 const NOISE_Q = 0.9;
-/** All voices together stay below what a loudspeaker bears. */
-const TOGETHER_frac = 0.5;
+/** All voices at their loudest come to no more than a loudspeaker bears: a sum above 1 would be cut off and rattle. */
+export const TOGETHER_frac = 0.32;
 
 interface Playing {
   readonly source: OscillatorNode | AudioBufferSourceNode;

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { createRun, sensesOf, step, type Senses } from '$sim';
 import { LESSONS, scenarioOf } from '$lessons';
 import { isHeard } from '../../../src/sound/heard';
+import { TOGETHER_frac } from '../../../src/sound/player';
 import { CARRIED_BY, voicesOf, type Voice, type VoiceName } from '../../../src/sound/voices';
 import { readingsOf, SENSE_IDS } from '../../../src/senses/readings';
 
@@ -50,6 +51,14 @@ describe('the sounds of the work', () => {
         expect(voice.pitch_Hz).toBeGreaterThan(20);
         expect(voice.pitch_Hz).toBeLessThan(8000);
       }
+  });
+
+  it('are not cut off when all sound at their loudest, and are still heard one by one', () => {
+    const loudest = Object.entries(MOMENTS).map(([name, moments]) =>
+      Math.max(...moments.map((senses) => heard(senses, name as VoiceName)!.level_frac)),
+    );
+    expect(loudest.reduce((sum, level) => sum + level) * TOGETHER_frac).toBeLessThanOrEqual(1);
+    expect(Math.min(...loudest) * TOGETHER_frac).toBeGreaterThan(0.1);
   });
 
   it('are each said by a sense card as well: its words differ from those of a still site, and from moment to moment', () => {
