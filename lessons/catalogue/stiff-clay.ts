@@ -55,7 +55,7 @@ export const stiffClayLesson: Lesson = {
     ],
   },
   // A heavy drive: a short stem has weight enough here, more than soft and firm clay bear.
-  kit: { hangingWeight_N: 300, bitLoadLimit_N: 400 },
+  kit: { hangingWeight_N: 400, bitLoadLimit_N: 550 },
   view: 'hole',
   senses: ['returns', 'tray', 'stem', 'pump', 'pit', 'feel', 'stick', 'funnel', 'clock'],
   gauges: ['torque'],
@@ -76,9 +76,9 @@ export const stiffClayLesson: Lesson = {
   pass_points: 70,
   rubric: [
     { item: 'clayPace', weight: 26, bands: { slow_mh: 4.5, full_mh: 1.6, none_mh: 0.95, least_m: 0.3 } },
-    { item: 'bitClean', weight: 24, bands: { full_frac: 0.2, none_frac: 0.9, least_m: 1 } },
+    { item: 'bitClean', weight: 26, bands: { full_frac: 0.2, none_frac: 0.9, least_m: 1 } },
     { item: 'fairFeed', weight: 4, bands: { loading_frac: 0.05, full_frac: 0.1, none_frac: 0.5 } },
-    { item: 'clearedStops', weight: 6, bands: { full_m: 0.02, none_m: 0.05 } },
+    { item: 'clearedStops', weight: 4, bands: { full_m: 0.02, none_m: 0.05 } },
     { item: 'depthReached', weight: 8, bands: { from_m: 1, goal_m: 2.9 } },
     { item: 'jobTime', weight: 8, bands: { full_s: 4800, none_s: 9000 } },
     { item: 'cautionsRead', weight: 10, bands: {} },

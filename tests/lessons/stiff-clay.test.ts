@@ -5,7 +5,7 @@ import { testDecisions, withPayload, type Spoil } from './decisions';
 /** The throttle is put down to save petrol once the clay is met. */
 const saved: Spoil = (deed, { stem, pump }) =>
   stem.sound === 'sticky' && pump.throttle_frac === 1
-    ? { action: 'setThrottle', payload: { throttle_frac: 0.35 } }
+    ? { action: 'setThrottle', payload: { throttle_frac: 0.5 } }
     : deed?.action === 'setThrottle' && stem.bottom_m > 1 && deed.payload.throttle_frac === 1
       ? null
       : deed;
@@ -15,9 +15,7 @@ testDecisions('stiff-clay', 1, [
     name: 'all-the-weight',
     item: 'bitClean',
     reason: 'reason.bitClean.lost',
-    spoil: withPayload('setFeed', (payload, { stem }) =>
-      stem.sound === 'sticky' && payload.feed_frac !== 0 ? { feed_frac: 1 } : payload,
-    ),
+    spoil: withPayload('setFeed', (payload) => (payload.feed_frac !== 0 ? { feed_frac: 1 } : payload)),
   },
   {
     name: 'a-timid-hand',
