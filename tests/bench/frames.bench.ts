@@ -1,0 +1,103 @@
+// What drawing costs the page's main thread in the busiest scene: a deep hole that falls in, at sixty times true speed; and what stays in memory.
+import { act, sensesOf, step, type Run } from '$sim';
+import { createCrew, isOver, jobFor, practiceFor, startRun, writeRunFile, type Lesson } from '$lessons';
+import type { Bench, Row } from './bench';
+import { openApp, quantile, traced, type AppPage } from './pageTrace';
+
+const DEEP_m = 30;
+/** Real seconds watched, as it is and slowed down; real minutes until the memory is read (BENCH_MINUTES; wanted: 20). */
+const WATCHED_s = 15;
+const SLOWER = 6;
+const MINUTES = Number(process.env.BENCH_MINUTES ?? 2);
+
+const bench: Bench = {
+  title: `pictures at the hole in Chromium, ${DEEP_m} m deep, 60 times true speed`,
+  async run(): Promise<Row[]> {
+    const lesson = practiceFor('open-hole', { depth_m: DEEP_m, setting: 'old-channel' })!;
+    const app = await openApp(1280, 800);
+    try {
+      await takeUp(app, writeRunFile(fallingIn(lesson), lesson, { who: 'T-01', name: 'Busy' }));
+      return await measured(app);
+    } finally {
+      await app.close();
+    }
+  },
+};
+export default bench;
+
+/** A green crew's run when ground falls from the wall of its deep hole; the deepest such moment of a few grounds. */
+function fallingIn(lesson: Lesson): Run {
+  let best: { seed: number; tick: number; depth_m: number } | null = null;
+  for (let seed = 1; seed <= 4; seed++)
+    play(lesson, seed, Infinity, ({ state }) => {
+      const { depth_m } = state.hole;
+      if (state.machine.hole === 'sloughing' && depth_m > (best?.depth_m ?? 0))
+        best = { seed, tick: state.tick, depth_m };
+    });
+  const { seed, tick } = best ?? { seed: 1, tick: 3600 };
+  return play(lesson, seed, tick, () => undefined);
+}
+
+function play(lesson: Lesson, seed: number, tick: number, look: (run: Run) => void): Run {
+  const run = startRun(lesson, seed);
+  const crew = createCrew('steady', jobFor(run, lesson));
+  while (run.state.tick < tick && !isOver(run, lesson)) {
+    const deed = crew.decide(sensesOf(run));
+    if (deed) act(run, deed.action, deed.payload);
+    step(run);
+    look(run);
+  }
+  return run;
+}
+
+async function takeUp({ page, origin }: AppPage, file: string): Promise<void> {
+  await page.goto(`${origin}/#/runs`);
+  await page.getByText('Or paste the text of a run').click();
+  await page.getByRole('textbox', { name: 'Text of a run file' }).fill(file);
+  await page.getByRole('button', { name: 'Open this text' }).click();
+  await page.getByRole('button', { name: 'Go on with Busy' }).click({ timeout: 120_000 });
+  await page.getByRole('timer').waitFor({ timeout: 60_000 });
+  await page.getByText('The drawing is being made').waitFor({ state: 'detached', timeout: 60_000 });
+}
+
+/** Keeps the clock going: whatever happened may have slowed it down. */
+async function running({ page }: AppPage, time_s: number): Promise<void> {
+  const fast = page.getByRole('button', { name: '60 times true speed' });
+  for (const end_ms = performance.now() + 1000 * time_s; performance.now() < end_ms;) {
+    if ((await fast.getAttribute('aria-pressed')) !== 'true') await fast.click();
+    await page.waitForTimeout(500);
+  }
+}
+
+const heap_MB = (app: AppPage): Promise<number> =>
+  app.devtools
+    .send('HeapProfiler.collectGarbage')
+    .then(() =>
+      app.page.evaluate(
+        () => (performance as unknown as { memory: { usedJSHeapSize: number } }).memory.usedJSHeapSize / 1e6,
+      ),
+    );
+
+async function measured(app: AppPage): Promise<Row[]> {
+  const renderer = await app.page.evaluate(() => document.querySelector('canvas')?.getContext('2d') !== null);
+  const free = await traced(app, () => running(app, WATCHED_s));
+  await app.devtools.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
+  const slow = await traced(app, () => running(app, WATCHED_s));
+  await app.devtools.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+  const before_MB = await heap_MB(app);
+  await running(app, 60 * MINUTES);
+  const after_MB = await heap_MB(app);
+  const name = renderer ? 'canvas' : 'WebGL';
+  const rows = (what: string, { perFrame_ms, longest_ms }: typeof free): Row[] => [
+    { what: `${name}, ${what}: pictures`, value: perFrame_ms.length, unit: '' },
+    { what: `${name}, ${what}: work a picture, middle`, value: quantile(perFrame_ms, 0.5), unit: 'ms' },
+    { what: `${name}, ${what}: work a picture, p95`, value: quantile(perFrame_ms, 0.95), unit: 'ms' },
+    { what: `${name}, ${what}: longest task`, value: longest_ms, unit: 'ms' },
+  ];
+  return [
+    ...rows('as it is', free),
+    ...rows(`${SLOWER} times slower`, slow),
+    { what: 'heap before', value: before_MB, unit: 'MB' },
+    { what: `heap after ${MINUTES} min at 60 times`, value: after_MB, unit: 'MB' },
+  ];
+}

@@ -1,0 +1,110 @@
+// The app in Chromium with its main thread watched: what each picture cost it, and its longest task.
+import { chromium, type Browser, type CDPSession, type Page } from 'playwright-core';
+import { fileURLToPath } from 'node:url';
+import { buildIfNeeded } from '../../src/serve/build.mjs';
+import { createAppServer, listen } from '../../src/serve/server.mjs';
+import { CHROMIUM_ARGS, findBrowser } from '../run/browsers.mjs';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+
+export interface AppPage {
+  readonly page: Page;
+  readonly origin: string;
+  readonly devtools: CDPSession;
+  close(): Promise<void>;
+}
+
+/** Builds where sources are newer, serves the app on a port of its own, and opens a page of the given size. Throws where there is no Chromium. */
+export async function openApp(width: number, height: number): Promise<AppPage> {
+  buildIfNeeded(root);
+  const server = createAppServer(`${root}dist`);
+  const port = 20_000 + (process.pid % 12_000);
+  await listen(server, { host: '127.0.0.1', port, tries: 20 });
+  const executablePath = findBrowser('chromium');
+  if (executablePath === null) throw new Error('Chromium is missing.');
+  const browser: Browser = await chromium.launch({
+    executablePath,
+    args: [...CHROMIUM_ARGS, '--enable-precise-memory-info'],
+  });
+  const page = await browser.newPage({ viewport: { width, height } });
+  const address = server.address();
+  const origin = `http://127.0.0.1:${typeof address === 'object' && address ? address.port : port}`;
+  return {
+    page,
+    origin,
+    devtools: await page.context().newCDPSession(page),
+    async close() {
+      await browser.close();
+      server.close();
+    },
+  };
+}
+
+interface TraceEvent {
+  readonly name: string;
+  readonly ph: string;
+  readonly ts: number;
+  readonly dur?: number;
+  readonly pid: number;
+  readonly tid: number;
+  readonly args?: { readonly name?: string };
+}
+
+export interface Work {
+  /** Work of the main thread between one picture and the next, ms, sorted. */
+  readonly perFrame_ms: readonly number[];
+  /** The longest task of the main thread, ms. */
+  readonly longest_ms: number;
+}
+
+/** Traces the page while something goes on in it. */
+export async function traced({ devtools }: AppPage, goesOn: () => Promise<void>): Promise<Work> {
+  const events: TraceEvent[] = [];
+  const collect = ({ value }: { value: unknown[] }): void => void events.push(...(value as TraceEvent[]));
+  devtools.on('Tracing.dataCollected', collect);
+  await devtools.send('Tracing.start', {
+    transferMode: 'ReportEvents',
+    traceConfig: { includedCategories: ['toplevel', 'devtools.timeline', '__metadata'] },
+  });
+  await goesOn();
+  const complete = new Promise((resolve) => devtools.once('Tracing.tracingComplete', resolve));
+  await devtools.send('Tracing.end');
+  await complete;
+  devtools.off('Tracing.dataCollected', collect);
+  return workIn(events);
+}
+
+/** Tasks of the renderer's main thread, cut where a picture begins. */
+function workIn(events: readonly TraceEvent[]): Work {
+  const frames = events.filter(({ name }) => name === 'FireAnimationFrame');
+  const thread = frames[0];
+  if (!thread) return { perFrame_ms: [], longest_ms: 0 };
+  const own = ({ pid, tid }: TraceEvent): boolean => pid === thread.pid && tid === thread.tid;
+  const tasks = events
+    .filter((event) => own(event) && event.ph === 'X' && /RunTask$/.test(event.name))
+    .sort((a, b) => a.ts - b.ts);
+  const starts = frames
+    .filter(own)
+    .map(({ ts }) => ts)
+    .sort((a, b) => a - b);
+  const perFrame_ms: number[] = [];
+  let next = 0;
+  let sum_us = 0;
+  let end_us = -Infinity;
+  for (const { ts, dur = 0 } of tasks) {
+    // A task inside a task is counted once.
+    if (ts < end_us) continue;
+    end_us = ts + dur;
+    if (next < starts.length && end_us > starts[next]!) {
+      if (next > 0) perFrame_ms.push(sum_us / 1000);
+      sum_us = 0;
+      while (next < starts.length && starts[next]! < end_us) next++;
+    }
+    sum_us += dur;
+  }
+  const longest_us = tasks.reduce((most, { dur = 0 }) => Math.max(most, dur), 0);
+  return { perFrame_ms: perFrame_ms.sort((a, b) => a - b), longest_ms: longest_us / 1000 };
+}
+
+export const quantile = (sorted: readonly number[], share: number): number =>
+  sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] ?? 0;
