@@ -67,7 +67,8 @@ export {
   type StemSound,
   type TorqueFeel,
 } from './run/senses';
-export type { HeapLook, HoseLook, MouthLook, PitLook, SkyLook } from './run/looks';
+export { skyLook, type HeapLook, type HoseLook, type MouthLook, type PitLook, type SkyLook } from './run/looks';
+export { handsThere } from './run/hands';
 export type { TraySample } from './run/traySenses';
 export type { JarLook, TestReading, WellWater } from './run/wellWater';
 export { LONGEST_d, type LiftVerdict, type Verdict, type YieldLimit } from './well/verdict';

@@ -13,6 +13,8 @@ export interface CutawayOptions {
   onpoint?(what: Description | null, x_px: number, y_px: number): void;
   /** Told when zoom or "follow the bit" changed. */
   oncamera?(zoom: number, follow: boolean): void;
+  /** The graphics chip was taken away and has not come back: mount anew, the state is all that is needed. */
+  onlost?(): void;
   /** Told how many times wider the hole is drawn, and the least and most that fit, when that changed. */
   onwidth?(widening: number, least: number, most: number): void;
 }

@@ -101,6 +101,12 @@ function tellReturns(view: CutawayView): Description {
   return { thing: 'channel', key: key(state), data: { cloud: cloudWord(fines_frac), load: loadWord(grains) } };
 }
 
+function tellCrew({ crew }: CutawayView): Description {
+  const busy = crew.workers.filter((one) => one.post !== 'idle').length;
+  const data = { n: crew.workers.length, busy, away: crew.away };
+  return { thing: 'crew', key: key(crew.away > 0 ? 'crewAway' : 'crew'), data };
+}
+
 function tellStrainer({ pit }: CutawayView): Description {
   const blocked = pit.strainerBlocked_frac;
   const state = blocked > 0.6 ? 'strainerBlocked' : blocked > 0.2 ? 'strainerPart' : 'strainerClean';
@@ -124,6 +130,10 @@ export function describe(view: CutawayView, thing: Thing): Description | null {
   if (stem.out && OF_THE_STEM.includes(thing)) return null;
   if (isOfWell(thing)) return describeWell(view, thing);
   switch (thing) {
+    case 'crew':
+      return tellCrew(view);
+    case 'rain':
+      return view.sky === 'dry' ? null : { thing, key: key(view.sky) };
     case 'drive':
       return { thing, key: key(stem.turning ? 'driveTurning' : 'driveStill') };
     case 'swivel':
@@ -195,6 +205,8 @@ export function describeLayer(view: CutawayView, depth_m: number): Description |
 
 /** Order in which a listener is told: the stem and the hole first, then the fluid's way round, then the rest. */
 const TOLD: readonly Thing[] = [
+  'crew',
+  'rain',
   ...WELL_THINGS,
   'stem',
   'bit',

@@ -29,6 +29,9 @@ export interface GearShape {
 
 export const PUMP_UNITS = 66;
 
+/** Radius of the winch's drum, m: one turn pays out half a metre. */
+const DRUM_m = 0.08;
+
 const topOfStem_y = ({ stem, kit }: CutawayView, place: Place, bit_m: number): number =>
   place.ground_y + (bit_m - stem.rods * kit.rodLength_m) * place.depth_pxm;
 
@@ -70,4 +73,12 @@ export function gearShape(view: CutawayView, place: Place, bit_m: number): GearS
     winch_x: place.hole_x + (legRight_x - place.hole_x) * down + 3 * u,
     winch_y: apex_y + (place.ground_y - apex_y) * down,
   };
+}
+
+/** Where the crank's handle is: it stands where the paid-out rope has it. */
+export function winchHandle(view: CutawayView, place: Place, bit_m: number): [x: number, y: number] {
+  const { winch_x, winch_y } = gearShape(view, place, bit_m);
+  const hung_m = view.stem.out ? (view.well?.casing?.top_m ?? -1) : bit_m;
+  const reach = 14 * place.gear_px;
+  return [winch_x + reach * Math.cos(hung_m / DRUM_m), winch_y + reach * Math.sin(hung_m / DRUM_m)];
 }

@@ -14,7 +14,7 @@ import { pageFor, samePage } from './page';
 import type { Scene } from './part';
 import { placeOf } from './place';
 import { listenTo } from './pointer';
-import { createDrawer, resolutionHere } from './renderer';
+import { createDrawer, resolutionHere, watchLoss } from './renderer';
 import { createScene } from './scene';
 import type { CutawayView } from './shown';
 import { createTextures } from './textures';
@@ -243,6 +243,7 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
       sizes.disconnect();
       themes.disconnect();
       deaf();
+      unwatch();
       scene?.textures.destroy();
       root.destroy({ children: true });
       drawer.destroy();
@@ -250,15 +251,14 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
     },
   };
 
-  const sizes = new ResizeObserver(() => {
+  const anew = (): void => {
     stale = true;
     redraw();
-  });
+  };
+  const unwatch = watchLoss(canvas, drawer, anew, () => options.onlost?.());
+  const sizes = new ResizeObserver(anew);
   sizes.observe(host);
-  const themes = new MutationObserver(() => {
-    stale = true;
-    redraw();
-  });
+  const themes = new MutationObserver(anew);
   themes.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme', 'data-text', 'lang'] });
   const deaf = listenTo(canvas, {
     zoom: (factor, x_px, y_px) => {

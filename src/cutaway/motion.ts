@@ -40,7 +40,9 @@ export function createMotion(startStill: boolean): Motion {
 
   function isMoving(view: CutawayView): boolean {
     if (still || pace_ratio <= 0) return false;
-    return view.pump.flow_m3s > 0 || view.stem.turning || travel < 1 || sinking(view) || pouring(view);
+    return (
+      view.pump.flow_m3s > 0 || view.stem.turning || travel < 1 || sinking(view) || pouring(view) || view.sky !== 'dry'
+    );
   }
 
   /** Grains that hang in still fluid go on falling. */

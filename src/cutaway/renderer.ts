@@ -14,7 +14,7 @@ export interface Drawer {
   readonly kind: RendererKind;
   resize(width_px: number, height_px: number): void;
   render(root: Container): void;
-  /** WebGL was taken away by the system and is not coming back. */
+  /** WebGL has been taken away by the system. */
   isLost(): boolean;
   destroy(): void;
 }
@@ -22,6 +22,29 @@ export interface Drawer {
 const MOST_RESOLUTION = 2;
 
 export const resolutionHere = (): number => Math.min(MOST_RESOLUTION, Math.max(1, globalThis.devicePixelRatio || 1));
+
+/** How long a lost picture may take to come back by itself, ms. */
+const BACK_WITHIN_ms = 1500;
+
+/** Tells when a picture that the system took away is back, or is not coming back. Returns what stops it. */
+export function watchLoss(canvas: HTMLCanvasElement, drawer: Drawer, back: () => void, gone: () => void): () => void {
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  const lost = (): void => {
+    clearTimeout(waiting);
+    waiting = setTimeout(() => drawer.isLost() && gone(), BACK_WITHIN_ms);
+  };
+  const restored = (): void => {
+    clearTimeout(waiting);
+    back();
+  };
+  canvas.addEventListener('webglcontextlost', lost);
+  canvas.addEventListener('webglcontextrestored', restored);
+  return () => {
+    clearTimeout(waiting);
+    canvas.removeEventListener('webglcontextlost', lost);
+    canvas.removeEventListener('webglcontextrestored', restored);
+  };
+}
 
 /** How graphics drivers that have no graphics chip call themselves. */
 const SOFTWARE = /swiftshader|llvmpipe|softpipe|software|basic render/i;

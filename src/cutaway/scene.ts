@@ -5,6 +5,8 @@ import { t } from '../words';
 import { createBed } from './bed';
 import { createBit } from './bit';
 import { createCake } from './cake';
+import { createCrew } from './crew';
+import { createRain } from './rain';
 import { createChannel } from './channel';
 import { describe, describeLayer, type Description } from './describe';
 import { createDrive } from './drive';
@@ -51,6 +53,7 @@ export interface Stage {
 export function createScene(): Stage {
   const ofStem: Part[] = [createJets(), createStem(), createBit(), createDrive()];
   const [jets, stem, bit, drive] = ofStem as [Part, Part, Part, Part];
+  const crew = createCrew();
   const parts: Part[] = [
     createSky(),
     createGround(),
@@ -74,6 +77,7 @@ export function createScene(): Stage {
     createInflow(),
     createSounded(),
     createTripod(),
+    crew.bodies,
     stem,
     createStreaks(),
     bit,
@@ -81,7 +85,9 @@ export function createScene(): Stage {
     createPump(),
     createHoses(),
     createDrawn(),
+    crew.hands,
     createHeadWorks(),
+    createRain(),
     createRuler(),
     createOwnLog(),
     createGrainKey(),

@@ -83,6 +83,36 @@ export interface ShownPit {
   polymer_gL: number;
 }
 
+/** Where somebody of the crew stands: by the thing that is worked at. */
+export type Post =
+  | 'handle'
+  | 'winch'
+  | 'mouth'
+  | 'mouthBeyond'
+  | 'pump'
+  | 'settling'
+  | 'suction'
+  | 'stick'
+  | 'strainer'
+  | 'channel'
+  | 'bank'
+  | 'idle';
+
+/** What is held there. */
+export type Tool = 'none' | 'bucket' | 'shovel' | 'pole' | 'sieve' | 'funnel' | 'tape' | 'sack';
+
+export interface ShownWorker {
+  post: Post;
+  tool: Tool;
+}
+
+/** The crew on the site, those at work first. */
+export interface ShownCrew {
+  workers: ShownWorker[];
+  /** Those who are away. */
+  away: number;
+}
+
 /** The true hole, cell by cell from the mouth down. Absent in a blind lesson. */
 export interface ShownHole {
   dz_m: number;
@@ -193,6 +223,8 @@ export interface CutawayView {
   level: ViewLevel;
   time_s: number;
   kit: ShownKit;
+  crew: ShownCrew;
+  sky: 'dry' | 'rain' | 'downpour';
   stem: ShownStem;
   pump: ShownPump;
   returns: ShownReturns;

@@ -3,6 +3,8 @@
 import type { SlotData } from '../words';
 
 export const THINGS = [
+  'crew',
+  'rain',
   'drive',
   'swivel',
   'rope',

@@ -1,12 +1,9 @@
 // Tripod, pulley, rope and winch: the rope carries the stem. The winch's crank stands where the paid-out rope has it.
 
 import { Container, Graphics } from 'pixi.js';
-import { gearShape } from './gear';
+import { gearShape, winchHandle } from './gear';
 import { createMemory, type Part, type Scene } from './part';
 import type { CutawayView } from './shown';
-
-/** Radius of the winch's drum, m: one turn pays out half a metre. */
-const DRUM_m = 0.08;
 
 export function createTripod(): Part {
   const layer = new Container();
@@ -77,9 +74,7 @@ export function createTripod(): Part {
       .fill(look.rope)
       .stroke({ color: look.ink, width: 1.3 });
     rope.circle(gear.winch_x, gear.winch_y, 4.5 * u).stroke({ color: look.ink, width: 0.8 });
-    const angle = bit_m / DRUM_m;
-    const cx = gear.winch_x + 14 * u * Math.cos(angle);
-    const cy = gear.winch_y + 14 * u * Math.sin(angle);
+    const [cx, cy] = winchHandle(view, place, bit_m);
     rope
       .moveTo(gear.winch_x, gear.winch_y)
       .lineTo(cx, cy)

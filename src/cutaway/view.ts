@@ -6,12 +6,14 @@ import {
   FINE_CLASS_COUNT,
   groundOf,
   levelBelowRim_m,
+  skyLook,
   SIZE_CLASSES,
   SOAKED,
   type Chamber,
   type Run,
 } from '$sim';
 import type { CutawayView, ShownChamber, ShownKit, ViewLevel } from './shown';
+import { fillCrew } from './viewCrew';
 import { createShownHole, fillHole } from './viewHole';
 import { createShownWell, fillWell } from './viewWell';
 
@@ -60,6 +62,8 @@ function createView(run: Run, level: ViewLevel): CutawayView {
     level,
     time_s: 0,
     kit: shownKit,
+    crew: { workers: [], away: 0 },
+    sky: 'dry',
     stem: {
       rods: 0,
       rodsInRack: 0,
@@ -108,6 +112,8 @@ function fill(view: CutawayView, run: Run): void {
   view.time_s = state.tick;
   // The bit may be chosen when the crew sets out.
   view.kit.bit_m = run.kit.bit_m;
+  fillCrew(view.crew, run);
+  view.sky = skyLook(run);
   fillStem(view, run);
   fillPump(view, run);
   fillReturns(view, run);

@@ -8,7 +8,7 @@ test('every thing of the scene can be found by pointing at it, on a desk and on 
 }) => {
   const wanted = ['bit', 'stem', 'fluid', 'bed', 'channel', 'settling', 'heap', 'suction', 'strainer', 'pump'];
   wanted.push('deliveryHose', 'suctionHose', 'drive', 'swivel', 'rope', 'winch', 'tripod', 'rack', 'ruler', 'ownLog');
-  wanted.push('neighbours', 'ground', 'wall', 'falling');
+  wanted.push('neighbours', 'ground', 'wall', 'falling', 'crew');
   for (const [width, height] of [
     [812, 700],
     [390, 400],
@@ -82,88 +82,6 @@ test('each change of level, bed, flow, strainer or log is seen', async ({ page }
   expect(seen.size).toBe(choices.length);
 });
 
-test('on a phone each small change of the hole, its load, the pit or the fluid changes the picture; a blind one hides the hole', async ({
-  page,
-}) => {
-  await mount(page, { width: 390, height: 332 });
-  // What nobody at a blind hole can see, and what everybody sees in the pit.
-  const hidden: FixtureChoice[] = [
-    { halvedCell: 12 },
-    ...[2, 3, 4, 5, 6].map((k) => ({ doubledClass: k })),
-    { bed_m: 0.12 },
-    { cake_m: 0.001 },
-    { falling: true },
-    { levelDown_m: 0.3 },
-  ];
-  const open: FixtureChoice[] = [{ pitDown_m: 0.02 }, { polymer_gL: 0.8 }, { flowing: false }];
-  for (const lens of [0, 1] as const) {
-    for (const level of ['hole', 'blind'] as const) {
-      await page.evaluate((power) => (window as unknown as Globals).cutaway.holdLens(power), lens);
-      await draw(page, { level });
-      const one = await picture(page);
-      for (const choice of [...hidden, ...open]) {
-        const same = level === 'blind' && hidden.includes(choice);
-        await draw(page, { level, ...choice });
-        expect((await picture(page)) === one, `${level}, lens ${lens}, ${JSON.stringify(choice)}`).toBe(same);
-        await draw(page, { level });
-      }
-    }
-  }
-});
-
-test('the lens is round the bit, clear of ruler and log, moves with the run, stands when it stands, and goes again', async ({
-  page,
-}) => {
-  for (const [width, height] of [
-    [742, 576],
-    [390, 332],
-    [320, 200],
-  ] as const) {
-    await mount(page, { width, height });
-    await draw(page, { level: 'blind' });
-    const without = await picture(page);
-    const things = await thingsSeen(page);
-    await page.evaluate(() => (window as unknown as Globals).cutaway.holdLens(1));
-    expect(await picture(page)).not.toBe(without);
-    // Ruler, log and rack are still there to be pointed at; in the lens nothing shows that the drawing hides.
-    const seen = await thingsSeen(page);
-    for (const kept of ['ruler', 'ownLog', 'rack', 'pump']) expect(seen, `${width} px`).toContain(kept);
-    expect(seen.filter((thing) => !things.includes(thing))).toEqual([]);
-    await page.evaluate(() => (window as unknown as Globals).cutaway.holdLens(0));
-    expect(await picture(page)).toBe(without);
-  }
-  await draw(page, {}, 1);
-  await page.evaluate(() => (window as unknown as Globals).cutaway.holdLens(2));
-  const first = await picture(page);
-  await expect.poll(() => picture(page)).not.toBe(first);
-  await draw(page, {}, 0);
-  const paused = await picture(page);
-  await frames(page, 20);
-  expect(await picture(page)).toBe(paused);
-});
-
-test('the hole is drawn as wide as it is asked to be, and the picture says so', async ({ page }) => {
-  await mount(page, { width: 390, height: 332 });
-  await draw(page, { level: 'blind' });
-  const home = await picture(page);
-  const widest = await page.evaluate(() => {
-    const { cutaway } = window as unknown as Globals;
-    const spread = (): number => {
-      let count = 0;
-      for (let x = 0; x < innerWidth; x++) if (cutaway.describeAt(x, 200)?.thing.match(/nominal|stem/)) count++;
-      return count;
-    };
-    const width = (times: number): number => {
-      cutaway.widen(times);
-      return spread();
-    };
-    return [width(12), width(24)];
-  });
-  expect(widest[1]! / widest[0]!).toBeGreaterThan(1.6);
-  await page.evaluate(() => (window as unknown as Globals).cutaway.widen(null));
-  expect(await picture(page)).toBe(home);
-});
-
 test('the wheel zooms, a drag pans, and the picture comes home again', async ({ page }) => {
   await mount(page);
   // Without grains: those stay where they are in the ground, not on the screen.
@@ -235,6 +153,35 @@ test('WebGL draws the scene', async ({ page, browserName }) => {
     (await page.screenshot()).toString('base64'),
   );
   expect(colours).toBeGreaterThan(200);
+});
+
+test('when WebGL is taken away and given back the same view is drawn again, and when it is not the page is told', async ({
+  page,
+  browserName,
+}) => {
+  test.skip(browserName !== 'chromium', 'the other browser has no WebGL without a screen');
+  await mount(page, { renderer: 'webgl', width: 390, height: 332 });
+  // Paused: nothing but the loss itself can bring about a new picture.
+  await draw(page, {});
+  const before = await picture(page);
+  const lose = (back: boolean): Promise<void> =>
+    page.locator('canvas').evaluate(async (canvas: HTMLCanvasElement, again) => {
+      const taken = canvas.getContext('webgl2')?.getExtension('WEBGL_lose_context');
+      const event = (name: string): Promise<unknown> =>
+        new Promise((done) => canvas.addEventListener(name, done, { once: true }));
+      const lost = event('webglcontextlost');
+      taken?.loseContext();
+      await lost;
+      if (!again) return;
+      const restored = event('webglcontextrestored');
+      setTimeout(() => taken?.restoreContext());
+      await restored;
+    }, back);
+  await lose(true);
+  await expect.poll(() => picture(page)).toBe(before);
+  expect(await page.evaluate(() => (window as unknown as Globals).lost ?? false)).toBe(false);
+  await lose(false);
+  await expect.poll(() => page.evaluate(() => (window as unknown as Globals).lost ?? false)).toBe(true);
 });
 
 test('a slow imitation of WebGL is left for the canvas', async ({ page }) => {

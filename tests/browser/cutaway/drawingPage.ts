@@ -6,7 +6,12 @@ import type { FixtureChoice } from './fixture';
 import type * as Harness from './harness';
 import type { WellChoice } from './wellFixture';
 
-export type Globals = { drawing: typeof Harness; cutaway: Awaited<ReturnType<typeof Harness.show>> };
+export type Globals = {
+  drawing: typeof Harness;
+  cutaway: Awaited<ReturnType<typeof Harness.show>>;
+  /** The drawing has told that its picture is lost for good. */
+  lost?: boolean;
+};
 
 let code: Promise<string> | undefined;
 
@@ -30,7 +35,11 @@ export async function mount(page: Page, how: Mounting = {}): Promise<string> {
   return page.evaluate(async ({ renderer = 'canvas', reducedMotion = false }) => {
     const globals = window as unknown as Globals;
     const host = document.getElementById('host') as HTMLElement;
-    globals.cutaway = await globals.drawing.show(host, { renderer, reducedMotion });
+    globals.cutaway = await globals.drawing.show(host, {
+      renderer,
+      reducedMotion,
+      onlost: () => (globals.lost = true),
+    });
     return globals.cutaway.kind;
   }, how);
 }

@@ -21,6 +21,9 @@ export interface FixtureChoice {
   falling?: boolean;
   seep_m2s?: number;
   /** One cell half as wide, one class twice as much, the pit so much lower, m. */
+  /** Who is there and at what; the sky. */
+  crew?: CutawayView['crew'];
+  sky?: CutawayView['sky'];
   halvedCell?: number;
   doubledClass?: number;
   pitDown_m?: number;
@@ -80,6 +83,19 @@ export function fixtureView(choice: FixtureChoice = {}): CutawayView {
       turn_rpm: 90,
       grain_m: GRAIN_m,
     },
+    crew: choice.crew ?? {
+      workers: flowing
+        ? [
+            { post: 'handle', tool: 'none' },
+            { post: 'winch', tool: 'none' },
+          ]
+        : [
+            { post: 'idle', tool: 'none' },
+            { post: 'idle', tool: 'none' },
+          ],
+      away: 0,
+    },
+    sky: choice.sky ?? 'dry',
     stem: {
       rods,
       rodsInRack: 6,
