@@ -161,8 +161,8 @@ test('when WebGL is taken away and given back the same view is drawn again, and 
 }) => {
   test.skip(browserName !== 'chromium', 'the other browser has no WebGL without a screen');
   await mount(page, { renderer: 'webgl', width: 390, height: 332 });
-  // Paused: nothing but the loss itself can bring about a new picture.
-  await draw(page, {});
+  // Paused, so that nothing but the loss itself can bring about a new picture; without grains, which stand elsewhere when drawn anew.
+  await draw(page, { level: 'blind' });
   const before = await picture(page);
   const lose = (back: boolean): Promise<void> =>
     page.locator('canvas').evaluate(async (canvas: HTMLCanvasElement, again) => {
