@@ -6,13 +6,16 @@ import { depthAt, halfOf, yOf } from './place';
 import type { Part, Scene } from './part';
 import { radiusAt } from './holeShape';
 import { scatter } from './scatter';
-import type { CutawayView } from './shown';
+import type { CutawayView, ShownHole } from './shown';
 
 const ROUND = 26;
 /** One stroke in the bore for this length of stem, m. */
 const BORE_STEP_m = 0.55;
 /** Looked at closely they stand closer, px. */
 const MOST_STEP_px = 70;
+
+const cellOf = (hole: ShownHole, at_m: number): number =>
+  Math.min(hole.cells - 1, Math.max(0, Math.floor(at_m / hole.dz_m)));
 
 export function createStreaks(): Part {
   const layer = new Container();
@@ -54,8 +57,9 @@ export function createStreaks(): Part {
     const long_m = reach_m - high_m;
     if (long_m * place.depth_pxm <= 2) return;
     for (let i = 0; i < ROUND; i++) {
-      const cell = Math.min(hole.cells - 1, Math.max(0, Math.floor(depth_m[i] / hole.dz_m)));
-      let at_m = seeded ? depth_m[i] - hole.up_ms[cell] * shown_s : high_m + long_m * ((i + scatter(i, 63)) / ROUND);
+      let at_m = seeded
+        ? depth_m[i] - hole.up_ms[cellOf(hole, depth_m[i])] * shown_s
+        : high_m + long_m * ((i + scatter(i, 63)) / ROUND);
       if (at_m <= high_m) at_m += long_m;
       if (at_m <= high_m || at_m > reach_m) at_m = high_m + long_m * scatter(i, 64);
       depth_m[i] = at_m;
@@ -66,7 +70,7 @@ export function createStreaks(): Part {
       const x = place.hole_x + side * (steel + (wall - steel) * (0.15 + 0.7 * scatter(i, 65)));
       const y = yOf(place, at_m);
       if (y < 0 || y > place.height_px) continue;
-      const long = Math.max(5, Math.min(22, hole.up_ms[cell] * 0.7 * place.depth_pxm));
+      const long = Math.max(5, Math.min(22, hole.up_ms[cellOf(hole, at_m)] * 0.7 * place.depth_pxm));
       pen.moveTo(x, y).lineTo(x, Math.min(y + long, yOf(place, reach_m)));
     }
     seeded = true;

@@ -161,8 +161,9 @@ test('when WebGL is taken away and given back the same view is drawn again, and 
 }) => {
   test.skip(browserName !== 'chromium', 'the other browser has no WebGL without a screen');
   await mount(page, { renderer: 'webgl', width: 390, height: 332 });
-  // Paused, so that nothing but the loss itself can bring about a new picture; without grains, which stand elsewhere when drawn anew.
-  await draw(page, { level: 'blind' });
+  // Paused, so that nothing but the loss itself can bring about a new picture; the first one may still be on its way.
+  await draw(page, {});
+  await frames(page, 10);
   const before = await picture(page);
   const lose = (back: boolean): Promise<void> =>
     page.locator('canvas').evaluate(async (canvas: HTMLCanvasElement, again) => {
