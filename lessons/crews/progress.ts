@@ -1,10 +1,12 @@
-// Whether the hole still gets deeper. Every crew gives up by an act when it does not: no job hangs.
+// Whether the hole still gets deeper, or the casing for it longer. Every crew gives up by an act when it does not: no job hangs.
 
 import type { Senses } from '$sim';
 
 export interface Progress {
   deepest_m: number;
-  /** Job second at which the hole was last found deeper. */
+  /** Pieces of casing that were joined by then. */
+  joined: number;
+  /** Job second at which the hole was last found deeper, or another piece joined. */
   deeper_s: number;
   /** Seconds of turning with weight on since then. */
   drilled_s: number;
@@ -18,11 +20,14 @@ const REFUSES_s = 1500;
 const LOST_s = 5400;
 
 export function createProgress(): Progress {
-  return { deepest_m: 0, deeper_s: 0, drilled_s: 0 };
+  return { deepest_m: 0, joined: 0, deeper_s: 0, drilled_s: 0 };
 }
 
 export function keepProgress(progress: Progress, senses: Senses): void {
   const { stem } = senses;
+  const joined = senses.well?.casing.joined ?? 0;
+  if (joined > progress.joined) progress.deeper_s = senses.time_s;
+  progress.joined = joined;
   if (stem.bottom_m >= progress.deepest_m + DEEPER_m) {
     progress.deepest_m = stem.bottom_m;
     progress.deeper_s = senses.time_s;
