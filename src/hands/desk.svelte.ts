@@ -26,14 +26,18 @@ export type PanelId =
   | 'hints'
   | 'menu';
 
+/** Who sets something a step at a time presses again within this time, ms. ASSUMED. */
+const STEPPED_ms = 1500;
+
 export class Desk {
   readonly session: Session;
   group: HandGroup = $state('stem');
   panel: PanelId | null = $state(null);
   /** The sample that the naming panel shows. */
   sample = $state(0);
-  /** Job second at which something was last set a step at a time: the finger may be on its way to the next step. */
-  stepped_s: number | null = $state(null);
+  /** Something is being set a step at a time: the finger may be on its way to the next step. */
+  stepping = $state(false);
+  #stepped: ReturnType<typeof setTimeout> | undefined;
   /** The plan of the well as it was left on the board, not written down yet. */
   draft: WellPlan | null = $state.raw(null);
   /** The last thing that could not be done, shown at its button until the next act. */
@@ -69,7 +73,10 @@ export class Desk {
 
   /** The same for a thing set a step at a time. */
   step(id: string, action: ActionName, payload: Payload): void {
-    if (this.act(id, action, payload)) this.stepped_s = this.session.senses.time_s;
+    if (!this.act(id, action, payload)) return;
+    this.stepping = true;
+    clearTimeout(this.#stepped);
+    this.#stepped = setTimeout(() => (this.stepping = false), STEPPED_ms);
   }
 
   /** A limit of the hand itself, which the run knows nothing of. */
