@@ -1,5 +1,6 @@
 // The only door to the lessons.
 
+export { atOnce } from './atOnce';
 export { LESSONS, lessonById } from './catalogue/index';
 export { askedOf, isScored, practiceFor, PRACTICES } from './practices/index';
 export { AskedSchema, DEPTH_LIMITS_m, USUAL_ASKED, type Asked } from './practices/asked';
@@ -59,7 +60,6 @@ export {
   type TestEntry,
 } from './record/sheet';
 export {
-  atOnce,
   costElsewhere,
   complete,
   costsOf,

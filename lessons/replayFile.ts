@@ -1,6 +1,7 @@
 // A run file played again: whether it comes out as it says. A claimed score is never trusted, only played again.
 
 import { createRun, hashOf, hashRun, playingLog, type LogEntry, type Run, type Scenario } from '$sim';
+import { atOnce } from './atOnce';
 import { scoreOf } from './grade';
 import { lessonOf, type Problem, type ProblemKey, type RunFile } from './runfile';
 import { startTick } from './own';
@@ -46,11 +47,7 @@ const ALL_s = 259200;
 
 /** Plays the log again on the ground of the file's seed and compares hash and score. Never throws on a file that readRunFile took. */
 export function replayFile(file: RunFile, lesson: Lesson | null = lessonOf(file)): Replayed {
-  const task = replaying(file, lesson, ALL_s);
-  for (;;) {
-    const { done, value } = task.next();
-    if (done) return value;
-  }
+  return atOnce(replaying(file, lesson, ALL_s));
 }
 
 /** The same with a stop every so many job seconds, so that a page stays alive. */

@@ -38,7 +38,7 @@ function toLine_m(spot: Place, { from, to }: NonNullable<Site['overheadLine']>):
   return nearest_m;
 }
 
-/** Far enough from dirt, and far too near, m. */
+/** Far enough from dirt (row Q-01), and far too near, m. This and what follows are the crews' rules of thumb, ASSUMED. */
 const FAR_m = 30;
 const NEAR_m = 10;
 /** A line is kept so far away, and is over one's head so near, m. */

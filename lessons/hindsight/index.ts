@@ -6,4 +6,4 @@ export { marksAlong, type Mark } from './marks';
 export { momentsOf, MOST_STRETCHES, type Moment } from './moments';
 export { complete, nextIndex, settled } from './order';
 export { elsewhere, joinedGround } from './otherGrounds';
-export { atOnce, runAtMark, valueAt, valueOf, valuing, type Past, type ShortItem, type Value } from './value';
+export { runAtMark, valueAt, valueOf, valuing, type Past, type ShortItem, type Value } from './value';

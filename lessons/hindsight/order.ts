@@ -1,5 +1,5 @@
-// Which moment to value next: first the ends, then the middle of the stretch with the largest drop, until every stretch is whole. So the dear
-// stretches come out early, and long level ones are never parted.
+// Which moment to value next: first the ends, then the middle of the stretch with the largest drop, until no stretch
+// falls that can be parted. So the dear stretches come out early, and short level ones are never parted.
 
 import { drop, LEAST_points } from './costs';
 import type { Value } from './value';

@@ -1,6 +1,7 @@
 // What a moment was worth: the score that the careful crew reaches when it takes the run over there, with all that was done so far in log and record.
 
 import { recordUpTo, restoreRun, verdictOf, type LogEntry, type Run, type RunRecord, type Scenario } from '$sim';
+import { atOnce } from '../atOnce';
 import { takeOver } from '../handing/takeOver';
 import { grade, type GradedItem } from '../grade';
 import { jobFor } from '../job';
@@ -58,14 +59,6 @@ export function* carriedOn(run: Run, lesson: Lesson): Generator<null, Value> {
 /** What the moment of a mark was worth. Yields now and then. */
 export function* valuing(past: Past, mark: Mark): Generator<null, Value> {
   return yield* carriedOn(runAtMark(past, mark), past.lesson);
-}
-
-/** Runs a task to its end without a pause. */
-export function atOnce<Result>(task: Generator<unknown, Result>): Result {
-  for (;;) {
-    const { done, value } = task.next();
-    if (done) return value as Result;
-  }
 }
 
 export const valueAt = (past: Past, mark: Mark): Value => atOnce(valuing(past, mark));

@@ -3,14 +3,11 @@
 import { grade, lessonOf, readRunFile, replaying, RUN_FILE_LIMIT, scoreOf, tooLarge, type RunFile } from '$lessons';
 import type { Run } from '$sim';
 import { newId } from './chance';
-import { inParts } from './parts';
+import { inParts, LOOK_s } from './parts';
 import { device } from './device.svelte';
 import { hasSeen } from './progress';
 import type { SavedRun } from './records';
 import type { KeyedMessage } from '../words';
-
-/** Job seconds between two looks at the clock while a run is played again. */
-export const LOOK_s = 20;
 
 export type Opened =
   { readonly ok: true; readonly saved: SavedRun } | { readonly ok: false; readonly problem: KeyedMessage };

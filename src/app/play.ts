@@ -26,8 +26,7 @@ import { Keeper } from './keeper';
 import { hasSeen, withRun } from './progress';
 import type { Learner, SavedRun } from './records';
 import { Session } from './session.svelte';
-import { LOOK_s } from './openFile';
-import { inParts } from './parts';
+import { inParts, LOOK_s } from './parts';
 import { startOf, takeStart, type Waiting } from './startOf';
 
 // A run taken up from this device has not come through the briefing, which brings the lessons' words too.

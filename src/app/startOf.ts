@@ -1,10 +1,7 @@
 // The start of a lesson, made while its briefing is read: where another crew worked before, it is played in parts so that the page stays alive.
 import { openStart, type Lesson } from '$lessons';
 import type { Run } from '$sim';
-
-/** Real time that a part may take before the page has its turn again, ms; and the job seconds between two looks at the clock. */
-const PART_ms = 16;
-const LOOK_s = 20;
+import { inParts, LOOK_s } from './parts';
 
 /** Who waits for a start hears how far the crew before has come, 0 to 1, and may stop waiting. */
 export interface Waiting {
@@ -22,17 +19,16 @@ interface Made {
 
 let made: Made | null = null;
 
-async function play(one: Made): Promise<Run> {
+function play(one: Made): Promise<Run> {
   const start = openStart(one.lesson, one.seed);
-  for (;;) {
-    const until_ms = performance.now() + PART_ms;
-    do {
-      if (start.advance(LOOK_s)) return start.run;
-    } while (performance.now() < until_ms);
+  function* advancing(): Generator<null, Run> {
+    while (!start.advance(LOOK_s)) yield null;
+    return start.run;
+  }
+  return inParts(advancing(), () => {
     one.share_frac = start.share_frac;
     one.waiting.onShare?.(one.share_frac);
-    await new Promise((resolve) => setTimeout(resolve));
-  }
+  });
 }
 
 function madeFor(lesson: Lesson, seed: number): Made {

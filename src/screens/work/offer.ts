@@ -36,7 +36,7 @@ export function sensesOffered(lesson: Lesson, phase: WellPhase): Reading['id'][]
   return phase === 'closed' ? [...WELL_SENSE_IDS] : drilling;
 }
 
-/** A pit that begins with less than this share of what it holds is one to be filled. */
+/** A pit that begins with less than this share of what it holds is one to be filled. ASSUMED. */
 const LOW_frac = 0.75;
 
 /** The pit is filled by the crew: where it is dug first, or where it begins low. */
