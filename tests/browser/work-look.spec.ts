@@ -10,7 +10,7 @@ for (const theme of THEMES) {
       browserName !== 'chromium' && theme !== 'Paper',
       'colours are the same in every browser: one theme is enough',
     );
-    test.setTimeout(180_000);
+    test.setTimeout(300_000);
     await page.setViewportSize({ width: 1280, height: 800 });
     await toTheHole(page, { setting: theme });
     expect(await faults(page, theme), 'all hands').toEqual([]);
