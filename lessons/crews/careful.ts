@@ -7,8 +7,8 @@ import { feed, watchBit } from './carefulFeed';
 import { mendingDeed } from './mending';
 import { createCarefulMemory, type CarefulMemory } from './carefulMemory';
 import { carefulFluid, powder, soaking } from './carefulFluid';
-import { clear, stopped } from './carefulStop';
-import { fightLoss, giveUp, leaveHole, pourWater, topUp, watchWater } from './carefulWater';
+import { clear, flushedLong, stopped } from './carefulStop';
+import { fightLoss, giveUp, leaveHole, low, pourWater, topUp, watchWater } from './carefulWater';
 import { climb_s, keepTrail, trailAt_m } from './climb';
 import { earFeed } from './earFeed';
 import { loopDeed } from './carefulLoop';
@@ -107,13 +107,19 @@ function decide(memory: CarefulMemory, senses: Senses): Deed | null {
   else if (senses.stem.bottom_m > REAM_m + DRAWN_m) return pumpDry(memory, senses);
   // A sample is caught at once, or its grains are gone.
   if (memory.sampling) return sample(memory, senses);
-  const fluid =
-    carefulFluid(memory, senses) ??
-    powder(memory, senses) ??
-    pourWater(memory.water, memory.patience, senses) ??
-    topUp(memory.patience, senses, CARES[memory.care].bucket_L);
+  const fluid = leaving(memory, senses) ? undefined : tendFluid(memory, senses);
   return fluid !== undefined ? fluid : (flow(memory, senses) ?? drill(memory, senses));
 }
+
+const tendFluid = (memory: CarefulMemory, senses: Senses): Deed | undefined | null =>
+  carefulFluid(memory, senses) ??
+  powder(memory, senses) ??
+  pourWater(memory.water, memory.patience, senses) ??
+  topUp(memory.patience, senses, CARES[memory.care].bucket_L);
+
+/** Deep enough and flushed for long: a pit that is not low is left as it is. On thirsty ground it would keep the free hand for good. */
+const leaving = (memory: CarefulMemory, senses: Senses): boolean =>
+  memory.clearing_s >= 0 && flushedLong(memory, senses) && !low(senses) && jobDone(memory, senses);
 
 /** How fast the bit went down while it was fed, as a slow mean, m/s. */
 function keepRate(memory: CarefulMemory, { stem }: Senses): void {
@@ -137,8 +143,7 @@ function pumpDry(memory: CarefulMemory, senses: Senses): Deed | null {
     return does('lift', { distance_m: DRAWN_m, speed_ms: 0.05 });
   }
   if (stem.turning) return does('setTurning', { on: false });
-  const low = senses.pit.look === 'low' || senses.pit.look === 'empty';
-  const poured = low ? pourWater(memory.water, patience, senses) : undefined;
+  const poured = low(senses) ? pourWater(memory.water, patience, senses) : undefined;
   if (poured !== undefined) return poured;
   if (!busyWith(senses, 'prime') && hands.free >= 1 && mayTry(patience, senses, 'prime')) return does('prime');
   return topUp(patience, senses, CARES[memory.care].bucket_L) ?? null;

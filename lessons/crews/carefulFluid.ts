@@ -3,13 +3,13 @@
 import type { Senses } from '$sim';
 import { CARES } from './careStyle';
 import type { CarefulMemory } from './carefulMemory';
-import { thicken, WORKING_gL } from './carefulWater';
+import { thicken, thirsty, WORKING_gL } from './carefulWater';
 import { does, type Deed } from './crew';
 import { busyWith, mayTry } from './patience';
 
-/** So much stronger when it feels like water, or runs like it through the funnel, g/L, up to the most. Water takes 26 s. */
+/** So much stronger when it feels like water, or runs like it through the funnel, g/L, up to the most: powder that has drawn damp is worth a third. Water takes 26 s. */
 const FRESH_gL = 0.3;
-const MOST_gL = 2;
+const MOST_gL = 4;
 const THIN_s = 28;
 /** Stones want rather more than the working dose, g/L; they are believed when heard for so long, s. */
 const STONES_gL = 1.5;
@@ -29,8 +29,10 @@ export function carefulFluid(memory: CarefulMemory, senses: Senses): Deed | unde
   const { test, rodsBetween } = CARES[memory.care];
   if (stem.sound === 'knock' && ++memory.stones_s === STONES_s) thicken(water, STONES_gL);
   const fresh = (reading: { readonly time_s: number } | null): boolean => reading?.time_s === senses.time_s - 1;
+  // On thirsty ground the working dose has to feel slick: weak powder does not, however much by the book went in.
+  const short = thirsty(water) && water.strength_gL >= WORKING_gL && feel?.word === 'slightlySlick';
   const thin =
-    (fresh(feel) && feel!.word === 'watery') || (fresh(funnel) && funnel!.seconds_s < THIN_s && !bentoniteIn(memory));
+    (fresh(feel) && (feel!.word === 'watery' || short)) || (fresh(funnel) && funnel!.seconds_s < THIN_s && !bentoniteIn(memory));
   if (thin && owed_g(memory) < PINCH_g) thicken(water, Math.min(MOST_gL, water.strength_gL + FRESH_gL));
   // Once powder has soaked it is tested; then every few rods, while the hole runs clean.
   if (senses.felt.includes('soaked')) memory.toFeel = true;

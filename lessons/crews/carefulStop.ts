@@ -29,6 +29,10 @@ function looksClean(returns: Senses['returns']): boolean {
   return !coarse && returns.cloudiness_frac < CLEAN_SLICK_frac;
 }
 
+/** The flow has run for as long as any clearing lasts. */
+export const flushedLong = (memory: CarefulMemory, senses: Senses): boolean =>
+  senses.time_s - memory.clearing_s > Math.max(CLEAR_CAP_s, CLEAR_CAP_CLIMBS * climb_s(senses));
+
 /** Feed off, bit lifted a little, flow kept until the returns have run clean for a while. Meanwhile the pit is dug out. */
 export function clear(memory: CarefulMemory, senses: Senses, done: boolean): Deed | null {
   const { stem, returns } = senses;
@@ -52,10 +56,7 @@ export function clear(memory: CarefulMemory, senses: Senses, done: boolean): Dee
   const waited_s = senses.time_s - memory.clearing_s;
   const free = stem.pull === 'normal' && stem.torque !== 'heavy';
   const clean = free && memory.clean_s >= cleanFor_s && waited_s >= climb_s(senses) + cleanFor_s;
-  if (
-    (clean || waited_s > Math.max(CLEAR_CAP_s, CLEAR_CAP_CLIMBS * climb_s(senses))) &&
-    senses.hands.tasks.length === 0
-  ) {
+  if ((clean || flushedLong(memory, senses)) && senses.hands.tasks.length === 0) {
     // With the hole clear and the flow on, book, plan and joints are made ready: once the rods are out the hole does not wait.
     const ready = !done
       ? undefined

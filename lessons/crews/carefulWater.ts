@@ -54,7 +54,11 @@ export const thicken = (water: Water, strength_gL: number): void => {
   water.strength_gL = Math.max(water.strength_gL, strength_gL);
 };
 
-const low = ({ pit }: Senses): boolean => pit.look === 'low' || pit.look === 'empty';
+/** The pit wants water now. */
+export const low = ({ pit }: Senses): boolean => pit.look === 'low' || pit.look === 'empty';
+
+/** Less comes back than is pumped. */
+export const thirsty = (water: Water): boolean => water.returns_frac < THIRSTY_frac;
 
 /** Looks at returns and pit, once a second. */
 export function watchWater(water: Water, senses: Senses): void {
@@ -63,7 +67,7 @@ export function watchWater(water: Water, senses: Senses): void {
   // What a torn hose throws on the ground is not lost in the hole.
   if (pump.hose !== 'whole') water.flowing_s = 0;
   if (water.flowing_s > FILLS_s) water.returns_frac += (returns.share_frac - water.returns_frac) / MEAN_s;
-  if (water.returns_frac < THIRSTY_frac || low(senses)) thicken(water, WORKING_gL);
+  if (thirsty(water) || low(senses)) thicken(water, WORKING_gL);
 }
 
 /** Water into the pit when it is low, or down on thirsty ground and a hand is free; the feed comes off for a low one. Undefined when none is wanted. */
@@ -71,7 +75,7 @@ export function pourWater(water: Water, patience: Patience, senses: Senses): Dee
   const { pit, stock, hands, stem } = senses;
   if (low(senses)) water.filling = true;
   if (pit.look === 'full') water.filling = false;
-  const wanted = low(senses) || (pit.look === 'down' && (water.filling || water.returns_frac < THIRSTY_frac));
+  const wanted = low(senses) || (pit.look === 'down' && (water.filling || thirsty(water)));
   if (!wanted || stock.water_L < WATER_L || busyWith(senses, 'addWater')) return undefined;
   if (!mayTry(patience, senses, 'addWater')) return undefined;
   if (hands.free < 1) return low(senses) && stem.feed_frac > 0 ? does('setFeed', { feed_frac: 0 }) : undefined;
@@ -81,9 +85,9 @@ export function pourWater(water: Water, patience: Patience, senses: Senses): Dee
 
 /** While the flow stands and a hand is free, the hole is topped up whenever its fluid is not at the brim: a bucket, or two when the fluid is out of sight. */
 export function topUp(patience: Patience, senses: Senses, bucket_L: number): Deed | undefined {
-  const { mouth, pump, hands, pit } = senses;
+  const { mouth, pump, hands } = senses;
   const stands = pump.throttle_frac === 0 || !pump.primed;
-  if (!stands || mouth.look === 'brim' || pit.look === 'low' || pit.look === 'empty') return undefined;
+  if (!stands || mouth.look === 'brim' || low(senses)) return undefined;
   if (hands.free < 1 || busyWith(senses, 'topUp') || !mayTry(patience, senses, 'topUp')) return undefined;
   return does('topUp', { fluid_L: mouth.look === 'gone' ? 2 * bucket_L : bucket_L });
 }

@@ -26,7 +26,7 @@ if (unknown.length > 0 || !Number.isInteger(seeds) || seeds < 1) {
 }
 
 /** One run file in so many is played again. */
-const AGAIN_EVERY = 5;
+const AGAIN_EVERY = 20;
 const madeWith = `model ${SIM_VERSION}, Node ${process.version}`;
 const file = fileURLToPath(new URL('../../lessons/CALIBRATION.md', import.meta.url));
 let failed = 0;
