@@ -32,7 +32,8 @@ export function carefulFluid(memory: CarefulMemory, senses: Senses): Deed | unde
   // On thirsty ground the working dose has to feel slick: weak powder does not, however much by the book went in.
   const short = thirsty(water) && water.strength_gL >= WORKING_gL && feel?.word === 'slightlySlick';
   const thin =
-    (fresh(feel) && (feel!.word === 'watery' || short)) || (fresh(funnel) && funnel!.seconds_s < THIN_s && !bentoniteIn(memory));
+    (fresh(feel) && (feel!.word === 'watery' || short)) ||
+    (fresh(funnel) && funnel!.seconds_s < THIN_s && !bentoniteIn(memory));
   if (thin && owed_g(memory) < PINCH_g) thicken(water, Math.min(MOST_gL, water.strength_gL + FRESH_gL));
   // Once powder has soaked it is tested; then every few rods, while the hole runs clean.
   if (senses.felt.includes('soaked')) memory.toFeel = true;

@@ -1,16 +1,9 @@
 // How the work screen of the well holds up: axe in each theme on one screen, long words on a small phone.
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect, pasteRun, test } from './app';
+import { faults } from './axe';
 import { atWork, button } from './work';
 import { wellRunFile } from './wellRun';
-
-async function faults(page: Page): Promise<string[]> {
-  const found = await new AxeBuilder({ page })
-    .options({ rules: { 'color-contrast-enhanced': { enabled: true } } })
-    .analyze();
-  return found.violations.map((fault) => `${fault.id}: ${fault.nodes.map((node) => node.target.join(' ')).join(', ')}`);
-}
 
 /** What is wider than the page or cut off inside its own box. */
 async function clipped(page: Page): Promise<string[]> {

@@ -1,26 +1,9 @@
-// The whole of the first lesson by keyboard alone: letter keys for the hands, Tab and Enter or the arrow keys in the questions.
+// Work by keyboard alone: the clock, the letter keys, where the focus goes. Whole drills are in drills-keys.spec.
 import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './app';
-import { drillTheLesson, jobTime, toTheHole, type Worker } from './work';
+import { jobTime, toTheHole } from './work';
 
 test.use({ viewport: { width: 1280, height: 800 } });
-
-const KEYS: Readonly<Record<string, string>> = {
-  Prime: 'o',
-  'Add powder': 'm',
-  'Open the throttle': 'g',
-  'Stop pump': 'q',
-  Turn: 't',
-  'More feed': 'f',
-  'Less feed': 'd',
-  'Lift 0.3 m': 'i',
-  'Lower 0.3 m': 'k',
-  'Add rod': 'a',
-  'Catch sample': 'c',
-  'Name sample': 'n',
-  'Log a layer': 'l',
-  'Stop drilling': 'e',
-};
 
 /** Goes on with Tab until the control has the focus. */
 async function tabTo(page: Page, target: Locator): Promise<void> {
@@ -30,43 +13,6 @@ async function tabTo(page: Page, target: Locator): Promise<void> {
   }
   throw new Error('Tab does not come to the control');
 }
-
-function typist(page: Page): Worker {
-  const asked = page.getByRole('dialog');
-  return {
-    page,
-    async hand(_group, name, times = 1) {
-      for (let i = 0; name && i < times; i++) await page.keyboard.press(KEYS[name]!);
-    },
-    async answer(name, times = 1) {
-      await tabTo(page, asked.getByRole('button', { name, exact: true }));
-      for (let i = 0; i < times; i++) await page.keyboard.press('Enter');
-    },
-    async choose(question, name) {
-      const group = asked.getByRole('group', { name: question, exact: true });
-      const wanted = group.getByRole('radio', { name, exact: true });
-      await tabTo(page, group.getByRole('radio').first());
-      await page.keyboard.press('Space');
-      for (let i = 0; i < 20 && !(await wanted.isChecked()); i++) await page.keyboard.press('ArrowDown');
-      await expect(wanted).toBeChecked();
-    },
-    async wait(what) {
-      await page.keyboard.press('w');
-      await tabTo(page, asked.getByRole('button', { name: what, exact: true }));
-      await page.keyboard.press('Enter');
-      await expect(page.getByRole('button', { name: 'Stop waiting' })).toHaveCount(0, { timeout: 30_000 });
-    },
-  };
-}
-
-test('the first lesson from prime to the debrief, by keyboard alone', async ({ page }) => {
-  test.setTimeout(180_000);
-  await toTheHole(page);
-  await drillTheLesson(typist(page), 3);
-  await expect(page.getByRole('button', { name: 'Go to the debrief' })).toBeFocused();
-  await page.keyboard.press('Enter');
-  await expect(page.getByRole('heading', { level: 1, name: 'Looking back' })).toBeVisible();
-});
 
 test('the clock steps, runs, and stands again by keys', async ({ page }) => {
   await toTheHole(page);

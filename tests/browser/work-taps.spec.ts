@@ -1,6 +1,6 @@
-// The whole of the first lesson by taps alone, on a phone.
+// Work by taps on a phone: what a hand says that cannot be used, and what a reload keeps. Whole drills are in drills-taps.spec.
 import { expect, test } from './app';
-import { atWork, button, drillTheLesson, jobTime, toTheHole, type Worker } from './work';
+import { atWork, button, jobTime, toTheHole } from './work';
 import type { Locator, Page } from '@playwright/test';
 
 test.use({ viewport: { width: 390, height: 844 }, hasTouch: true });
@@ -11,36 +11,17 @@ async function tap(target: Locator, force = false): Promise<void> {
   await (touches ? target.tap({ force }) : target.click({ force }));
 }
 
-function tapper(page: Page): Worker {
-  return {
-    page,
-    async hand(group, name, times = 1) {
-      const tab = page.getByRole('tab', { name: group, exact: true });
-      if ((await tab.getAttribute('aria-selected')) !== 'true') await tap(tab);
-      for (let i = 0; name && i < times; i++) await tap(button(page, name));
-    },
-    async answer(name, times = 1) {
-      for (let i = 0; i < times; i++) await tap(page.getByRole('dialog').getByRole('button', { name, exact: true }));
-    },
-    async choose(question, name) {
-      await tap(page.getByRole('group', { name: question, exact: true }).getByRole('radio', { name, exact: true }));
-    },
-    async wait(what) {
-      await tap(page.getByRole('button', { name: /^Clock:/ }));
-      await tap(button(page, what));
-      await expect(button(page, 'Stop waiting')).toHaveCount(0, { timeout: 30_000 });
-    },
-  };
+async function hand(page: Page, group: string, name: string, times = 1): Promise<void> {
+  const tab = page.getByRole('tab', { name: group, exact: true });
+  if ((await tab.getAttribute('aria-selected')) !== 'true') await tap(tab);
+  for (let i = 0; i < times; i++) await tap(button(page, name));
 }
 
-test('the first lesson from prime to the debrief, by taps alone', async ({ page }) => {
-  test.setTimeout(180_000);
-  await toTheHole(page);
-  await drillTheLesson(tapper(page), 3);
-  expect(await jobTime(page)).toBeGreaterThan(600);
-  await tap(button(page, 'Go to the debrief'));
-  await expect(page.getByRole('heading', { level: 1, name: 'Looking back' })).toBeVisible();
-});
+async function untilDone(page: Page): Promise<void> {
+  await tap(page.getByRole('button', { name: /^Clock:/ }));
+  await tap(button(page, 'Task done'));
+  await expect(button(page, 'Stop waiting')).toHaveCount(0, { timeout: 30_000 });
+}
 
 test('a hand that cannot be used says why, where it is and aloud', async ({ page }) => {
   await toTheHole(page);
@@ -53,10 +34,9 @@ test('a hand that cannot be used says why, where it is and aloud', async ({ page
 
 test('a reload goes on where the work was', async ({ page }) => {
   await toTheHole(page);
-  const worker = tapper(page);
-  await worker.hand('Pump', 'Prime');
-  await worker.wait('Task done');
-  await worker.hand('Pump', 'Open the throttle', 2);
+  await hand(page, 'Pump', 'Prime');
+  await untilDone(page);
+  await hand(page, 'Pump', 'Open the throttle', 2);
   const time_s = await jobTime(page);
   expect(time_s).toBeGreaterThanOrEqual(60);
   await page.reload();
