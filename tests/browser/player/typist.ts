@@ -8,11 +8,20 @@ const MOST_TABS = 120;
 const isFocused = (target: Locator): Promise<boolean> =>
   target.evaluate((element) => element === document.activeElement);
 
-/** Goes on with Tab until the control has the focus. */
+/** Does the control stand before the one that has the focus? A question follows what it lies over, and is worked from its top. */
+const isBefore = (target: Locator): Promise<boolean> =>
+  target.evaluate((element) => {
+    const { activeElement } = document;
+    return (
+      activeElement !== null && (activeElement.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_PRECEDING) > 0
+    );
+  });
+
+/** Goes with Tab to a control, or back to it: a Tab beyond the last one leaves the page for the bars of the browser. */
 export async function tabTo(page: Page, target: Locator): Promise<void> {
   for (let n = 0; n < MOST_TABS; n++) {
     if (await isFocused(target)) return;
-    await page.keyboard.press('Tab');
+    await page.keyboard.press((await isBefore(target)) ? 'Shift+Tab' : 'Tab');
   }
   throw new Error(`Tab does not come to ${target}`);
 }
