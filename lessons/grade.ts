@@ -6,7 +6,7 @@ import { ownEntries, ownEvents, ownTrace, startTick } from './own';
 import { CATEGORY_IDS, CATEGORY_OF, type CategoryId, type ItemId } from './rubric/ids';
 import { ITEMS } from './rubric/index';
 import { acceptedActs } from './rubric/episodes';
-import type { Evidence, RunView, WellView } from './rubric/item';
+import type { Evidence, Judged, RunView, WellView } from './rubric/item';
 import type { Lesson } from './schema';
 import { isScored } from './practices/index';
 import type { Said, WordKey } from './words/index';
@@ -79,10 +79,19 @@ export function viewOf(run: Run, lesson: Lesson): RunView {
   };
 }
 
+/** What is right earns in the measure of what it hangs on; the sentence is of that which lost more. */
+function measured(own: Judged, other: Judged): Judged {
+  const { reason, evidence } = other.share_frac < own.share_frac ? other : own;
+  return { share_frac: own.share_frac * other.share_frac, reason, evidence };
+}
+
 /** Judges a view by a lesson's rubric: the part of the grade that needs no run, only its record. */
 export function judge(view: RunView, lesson: Lesson): GradedItem[] {
-  return lesson.rubric.map(({ item, weight, bands, essential }) => {
-    const judged = ITEMS[item](view, bands);
+  const alone = new Map(lesson.rubric.map(({ item, bands }) => [item, ITEMS[item](view, bands)]));
+  return lesson.rubric.map(({ item, weight, essential, inMeasureOf }) => {
+    const own = alone.get(item)!;
+    const other = inMeasureOf && alone.get(inMeasureOf);
+    const judged = other ? measured(own, other) : own;
     return {
       id: item,
       category: CATEGORY_OF[item],

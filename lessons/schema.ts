@@ -113,6 +113,8 @@ const Item = v.strictObject({
   weight: Between(1, 100),
   /** Who earns less than half of it has not passed. */
   essential: v.exactOptional(v.literal(true)),
+  /** It earns in the measure of this other item of the lesson: what is right about a thing in the wrong place. */
+  inMeasureOf: v.exactOptional(v.picklist(ITEM_IDS)),
   /** The figures the item judges by, by name, units in the names. */
   bands: v.record(v.string(), v.pipe(v.number(), v.finite())),
 });

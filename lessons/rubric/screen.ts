@@ -52,9 +52,9 @@ export const toldLowest_m = (view: RunView): number =>
 
 /**
  * Share of the planned screen that stands in coarse ground by the crew's own samples (reference rows S-16 to S-18), times the share that lies
- * below the neighbours' lowest level (T-08, S-19). No bands.
+ * below the neighbours' lowest level (T-08, S-19). Band: none_frac, the share from which down nothing is earned; 0 where it is left out.
  */
-export function screenPlace(view: RunView): Judged {
+export function screenPlace(view: RunView, bands: Bands): Judged {
   const plan = view.well?.plan ?? null;
   if (plan === null || plan.screenTo_m <= plan.screenFrom_m)
     return { share_frac: 0, reason: { key: 'reason.screenPlace.none', data: {} }, evidence: [] };
@@ -64,7 +64,7 @@ export function screenPlace(view: RunView): Judged {
   const below_frac = Math.min(1, Math.max(0, plan.screenTo_m - lowest_m) / length_m);
   const data = { from_m: shown(plan.screenFrom_m, 1), to_m: shown(plan.screenTo_m, 1) };
   return {
-    share_frac: coarse_frac * below_frac,
+    share_frac: shareBetween(coarse_frac * below_frac, 1, bands.none_frac ?? 0),
     reason:
       coarse_frac === 1 && below_frac === 1
         ? { key: 'reason.screenPlace.full', data }
