@@ -89,19 +89,20 @@ export const theScreenLesson: Lesson = {
   faults: [],
   pass_points: 70,
   rubric: [
-    { item: 'screenPlace', weight: 24, essential: true, bands: { none_frac: 0.4 } },
+    { item: 'screenPlace', weight: 16, essential: true, bands: { none_frac: 0.4 } },
     { item: 'slotFits', weight: 18, essential: true, inMeasureOf: 'screenPlace', bands: {} },
     {
       item: 'openAreaEnough',
-      weight: 16,
+      weight: 24,
       essential: true,
       inMeasureOf: 'screenPlace',
       bands: { full_ms: 0.03, none_ms: 0.042 },
     },
+    // A pipe is strong by itself, as long as nobody cuts enough slots into it.
     {
       item: 'casingStrong',
       weight: 16,
-      inMeasureOf: 'screenPlace',
+      inMeasureOf: 'openAreaEnough',
       bands: { full_ratio: 2, none_ratio: 1, section_frac: 0.55 },
     },
     { item: 'packCovers', weight: 2, inMeasureOf: 'screenPlace', bands: { full_m: 0.6, none_m: 0 } },

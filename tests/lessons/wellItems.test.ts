@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import type { RunEvent } from '$sim';
-import { CATEGORY_OF, isWordKey, ITEMS, judge, type Judged } from '$lessons';
+import { CATEGORY_OF, isWordKey, ITEMS, judge, lessonById, LESSONS, type Judged } from '$lessons';
 import { traceOf } from './handMade';
 import { cameTo, cleanWell, planned, PLAN, well, wellJudged, wellLost, withWellEvents } from './handMadeWell';
 
@@ -106,6 +106,31 @@ describe('essential items', () => {
     expect(failed(cameTo({ leak: { annulus_d: 20 } }))).toEqual(['sealMade']);
     expect(failed(cameTo({ disinfection: { done: true, enough: false } }))).toEqual(['disinfected']);
     expect(failed(cameTo({ sand_mgL: 500 }))).toEqual([]);
+  });
+});
+
+describe('an item in the measure of another', () => {
+  const screen = lessonById('the-screen')!;
+  const earned = (view: ReturnType<typeof cleanWell>, id: string) =>
+    judge(view, screen).find((item) => item.id === id)!;
+
+  test('earns all of its own where that one is whole, and nothing where it is lost, with that one said', () => {
+    expect(earned(cleanWell(), 'slotFits')).toMatchObject({ points: 18, failed: false });
+    // Above the lowest water: nothing of the screen stands right.
+    const dry = earned(planned({ screenFrom_m: 1, screenTo_m: 2 }), 'casingStrong');
+    const away = earned(planned({ screenFrom_m: 1, screenTo_m: 2 }), 'slotFits');
+    expect(away).toMatchObject({ points: 0, failed: true });
+    expect(away.reason.key).toMatch(/^reason\.(screenPlace|slotFits)\./);
+    expect(dry.max).toBe(16);
+  });
+
+  test.each(
+    LESSONS.flatMap(({ id, rubric }) =>
+      rubric.filter(({ inMeasureOf }) => inMeasureOf).map((one) => [id, one] as const),
+    ),
+  )('%s: it is one of the same lesson, and not itself', (id, { item, inMeasureOf }) => {
+    expect(inMeasureOf).not.toBe(item);
+    expect(lessonById(id)!.rubric.map((other) => other.item)).toContain(inMeasureOf);
   });
 });
 

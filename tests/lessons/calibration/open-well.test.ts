@@ -1,3 +1,3 @@
 import { calibrated } from './calibrated';
 
-calibrated('open-well', 20);
+calibrated('open-well');

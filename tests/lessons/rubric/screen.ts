@@ -60,6 +60,16 @@ export const screen: HandMade = {
         evidence: place(3, 0.67, 0.33),
       },
       {
+        kind: 'between',
+        says: '4 to 7 m where four tenths earn nothing: (2/3 - .4)/.6',
+        view: planned({ screenFrom_m: 4, screenTo_m: 7 }),
+        bands: { none_frac: 0.4 },
+        share: (2 / 3 - 0.4) / 0.6,
+        reason: 'dry',
+        data: { lowest_m: 5 },
+        evidence: place(4, 1, 0.67),
+      },
+      {
         kind: 'none',
         says: '1 to 4 m',
         view: planned({ screenFrom_m: 1, screenTo_m: 4 }),
