@@ -6,6 +6,9 @@ export const LOOK_s = 20;
 /** The page is held up so long at a time, ms. */
 const PART_ms = 16;
 
+/** Lets the page draw and listen before it goes on. */
+export const breath = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+
 /** Runs a task that stops now and then to its end, and gives back what it comes to. Before each rest `onRest` is called. */
 export async function inParts<Result>(task: Generator<unknown, Result>, onRest?: () => void): Promise<Result> {
   for (;;) {
@@ -15,6 +18,6 @@ export async function inParts<Result>(task: Generator<unknown, Result>, onRest?:
       if (done) return value as Result;
     } while (performance.now() < until_ms);
     onRest?.();
-    await new Promise((resolve) => setTimeout(resolve));
+    await breath();
   }
 }

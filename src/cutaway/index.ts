@@ -10,10 +10,11 @@ import { createLabels } from './labels';
 import { createLens } from './lens';
 import { createMotion } from './motion';
 import { paletteFor } from './palette';
-import { pageFor, samePage } from './page';
+import { pageFor, roomIn, samePage } from './page';
 import type { Scene } from './part';
 import { placeOf } from './place';
 import { listenTo } from './pointer';
+import { keptTimes, siteOf, watched_m } from './shownNow';
 import { createDrawer, resolutionHere, watchLoss } from './renderer';
 import { createScene } from './scene';
 import type { CutawayView } from './shown';
@@ -24,26 +25,6 @@ export type { CutawayView, ViewLevel } from './shown';
 export type { Description } from './describe';
 export type { LensPower } from './lensPlace';
 export type { LensFacts } from './part';
-
-const KEPT_FRAMES = 120;
-
-/** What lies in the picture for good until the crew moves on or digs: when it changes, everything is drawn anew. */
-const siteOf = ({ level, holeNumber, pit, kit, stem, well }: CutawayView): string =>
-  [
-    level,
-    holeNumber,
-    kit.bit_m,
-    stem.out,
-    well?.head,
-    well?.casing?.look,
-    pit.dug,
-    pit.settling.area_m2,
-    pit.suction.area_m2,
-  ].join(' ');
-
-/** What a close look follows: the bit, or, when the rods are out, the lower end of the casing. */
-const watched_m = ({ stem, well }: CutawayView, bit_m: number): number =>
-  stem.out ? (well?.casing?.shoe_m ?? 0) : bit_m;
 
 export async function mountCutaway(host: HTMLElement, options: CutawayOptions): Promise<Cutaway> {
   const canvas = document.createElement('canvas');
@@ -60,9 +41,10 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
   const lens = createLens(resolutionHere());
   const root = new Container();
   root.addChild(things.root, labels.layer, lens.root);
-  const times: number[] = [];
+  const times = keptTimes();
   let view: CutawayView | null = null;
   let page: Composition | null = null;
+  let room = roomIn(host);
   let scene: Scene | null = null;
   let theme: string | null = null;
   let shownSite = '';
@@ -70,6 +52,8 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
   /** Everything has to be drawn anew; only the camera has moved. */
   let stale = true;
   let panned = false;
+  /** The view or the camera is another than in the last picture. */
+  let changed = true;
   let frame = 0;
   let last_ms = 0;
 
@@ -81,7 +65,7 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
     const ink = groundInk(theme);
     const old = scene?.textures;
     const made: Scene = {
-      place: scene?.place ?? placeOf(pageFor(view as CutawayView, host, widening), camera),
+      place: scene?.place ?? placeOf(pageFor(view as CutawayView, room, widening), camera),
       look,
       ink,
       textures: createTextures(look, ink),
@@ -103,7 +87,7 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
   function prepare(now: CutawayView): Scene {
     const ready = dress();
     scene = ready;
-    const wanted = pageFor(now, host, widening);
+    const wanted = pageFor(now, room, widening);
     if (!page || !samePage(page, wanted)) {
       if (!page || page.width_px !== wanted.width_px || page.height_px !== wanted.height_px) {
         drawer.resize(wanted.width_px, wanted.height_px);
@@ -130,20 +114,33 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
 
   const slowerAt = (depth_pxm: number): number => motion.slowerAt(view as CutawayView, depth_pxm);
 
-  function redraw(): void {
-    if (!view || drawer.isLost()) return;
-    const before_ms = performance.now();
-    const ready = prepare(view);
-    motion.slower(view, ready);
-    lens.aim(view, ready, slowerAt);
-    things.draw(view, ready);
-    lens.draw(view, ready, stale);
-    things.move(view, ready, 0);
-    lens.move(view, ready, 0);
+  /** Draws anew what the view or the camera has changed. */
+  function compose(now: CutawayView): Scene {
+    const ready = prepare(now);
+    motion.slower(now, ready);
+    lens.aim(now, ready, slowerAt);
+    things.draw(now, ready);
+    lens.draw(now, ready, stale);
+    changed = false;
     stale = false;
     ready.fresh = false;
+    return ready;
+  }
+
+  /** One picture: what changed is drawn anew, what moves has moved on by so many shown job seconds. */
+  function picture(shown_s: number): void {
+    if (!view || drawer.isLost()) return;
+    const before_ms = performance.now();
+    const ready = changed || !scene ? compose(view) : scene;
+    things.move(view, ready, shown_s);
+    lens.move(view, ready, shown_s);
     drawer.render(root);
-    keepTime(performance.now() - before_ms);
+    times.keep(performance.now() - before_ms);
+  }
+
+  function redraw(): void {
+    changed = true;
+    picture(0);
   }
 
   function tick(now_ms: number): void {
@@ -151,26 +148,14 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
     if (!view || !scene || drawer.isLost()) return;
     const wall_s = Math.min(0.1, Math.max(0, (now_ms - last_ms) / 1000));
     last_ms = now_ms;
-    const before_ms = performance.now();
     const moving = motion.advance(view, scene, wall_s);
-    if (camera.follow && camera.zoom > 1) {
-      redraw();
-    } else {
-      things.move(view, scene, motion.shown_s);
-      lens.move(view, scene, motion.shown_s);
-      drawer.render(root);
-      keepTime(performance.now() - before_ms);
-    }
+    if (camera.follow && camera.zoom > 1) changed = true;
+    picture(motion.shown_s);
     if (moving) keepGoing();
   }
 
   function keepGoing(): void {
     if (frame === 0) frame = requestAnimationFrame(tick);
-  }
-
-  function keepTime(time_ms: number): void {
-    times.push(time_ms);
-    if (times.length > KEPT_FRAMES) times.shift();
   }
 
   function look(): void {
@@ -190,11 +175,14 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
       view = next;
       scene = dress();
       motion.take(next, pace, scene, first);
-      redraw();
-      if (motion.isMoving(next)) {
-        if (frame === 0) last_ms = performance.now();
-        keepGoing();
-      }
+      changed = true;
+      const moving = motion.isMoving(next);
+      // What moves is drawn with the next picture, once; what stands is drawn at once, but the first time in two parts, for then all is made.
+      if (first) compose(next);
+      else if (!moving) redraw();
+      if (!first && !moving) return;
+      if (frame === 0) last_ms = performance.now();
+      keepGoing();
     },
     zoom(factor, x_px, y_px) {
       if (!page) return;
@@ -237,7 +225,7 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
       motion.setStill(on);
       if (view) cutaway.draw(view, motion.pace_ratio);
     },
-    frameTimes_ms: () => times.slice(),
+    frameTimes_ms: times.all,
     destroy() {
       if (frame !== 0) cancelAnimationFrame(frame);
       sizes.disconnect();
@@ -252,6 +240,7 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
   };
 
   const anew = (): void => {
+    room = roomIn(host);
     stale = true;
     redraw();
   };

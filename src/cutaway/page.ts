@@ -13,24 +13,30 @@ const LEAST_EMS = 22;
 const LEAST_WIDTH_px = 160;
 const LEAST_HEIGHT_px = 120;
 
-function textSize_px(host: HTMLElement): number {
-  const root_px = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
-  const small = host.clientWidth < COMPACT_BELOW_px || host.clientHeight < COMPACT_BELOW_px * 0.7;
-  return Math.min(root_px * (small ? LABEL_SHARE_COMPACT : LABEL_SHARE), host.clientWidth / LEAST_EMS);
+/** What the element offers: read once and kept until its size or the page's text changes, for reading makes the browser lay the page out. */
+export interface Room {
+  readonly width_px: number;
+  readonly height_px: number;
+  readonly text_px: number;
 }
 
-export function pageFor(
-  { stem, kit, pit, hole }: CutawayView,
-  host: HTMLElement,
-  widening: number | null,
-): Composition {
+export function roomIn(host: HTMLElement): Room {
+  const { clientWidth, clientHeight } = host;
+  const root_px = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
+  const small = clientWidth < COMPACT_BELOW_px || clientHeight < COMPACT_BELOW_px * 0.7;
+  return {
+    width_px: Math.max(LEAST_WIDTH_px, clientWidth),
+    height_px: Math.max(LEAST_HEIGHT_px, clientHeight),
+    text_px: Math.min(root_px * (small ? LABEL_SHARE_COMPACT : LABEL_SHARE), clientWidth / LEAST_EMS),
+  };
+}
+
+export function pageFor({ stem, kit, pit, hole }: CutawayView, room: Room, widening: number | null): Composition {
   const above_m = stem.rods * kit.rodLength_m - stem.bit_m;
   // Steps of a rod: the scale stays while a rod goes down and changes when the stem is lifted higher than one.
   const rods = Math.max(1, Math.ceil(above_m / kit.rodLength_m - 0.08));
   return compose({
-    width_px: Math.max(LEAST_WIDTH_px, host.clientWidth),
-    height_px: Math.max(LEAST_HEIGHT_px, host.clientHeight),
-    text_px: textSize_px(host),
+    ...room,
     shown_m: shownDepth_m(Math.max(stem.bottom_m, hole?.depth_m ?? 0)),
     above_m: rods * kit.rodLength_m + 0.1,
     bit_m: kit.bit_m,

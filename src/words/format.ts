@@ -1,27 +1,28 @@
 // Numbers, dates and file sizes as people read them, all by Intl.
 import { locale } from './language';
 
-const numberFormats = new Map<number, Intl.NumberFormat>();
+/** Making a format costs a hundred times what using it does: each is made once. */
+const numberFormats = new Map<string, Intl.NumberFormat>();
+
+function numberFormat(key: string, options: () => Intl.NumberFormatOptions): Intl.NumberFormat {
+  let format = numberFormats.get(key);
+  if (!format) numberFormats.set(key, (format = new Intl.NumberFormat(locale(), options())));
+  return format;
+}
 
 /** At most `digits` decimals, never trailing zeros: 1.5, not 1.50. */
 export function formatNumber(value: number, digits = 2): string {
-  let format = numberFormats.get(digits);
-  if (!format) {
-    format = new Intl.NumberFormat(locale(), { maximumFractionDigits: digits });
-    numberFormats.set(digits, format);
-  }
-  return format.format(value);
+  return numberFormat(`most ${digits}`, () => ({ maximumFractionDigits: digits })).format(value);
 }
 
 /** Always `digits` decimals, for columns and live readings that must not jump in width. */
 export function formatFixed(value: number, digits: number): string {
-  return new Intl.NumberFormat(locale(), { minimumFractionDigits: digits, maximumFractionDigits: digits }).format(
-    value,
-  );
+  const fixed = (): Intl.NumberFormatOptions => ({ minimumFractionDigits: digits, maximumFractionDigits: digits });
+  return numberFormat(`fixed ${digits}`, fixed).format(value);
 }
 
 export function formatPercent(share_frac: number): string {
-  return new Intl.NumberFormat(locale(), { style: 'percent', maximumFractionDigits: 0 }).format(share_frac);
+  return numberFormat('percent', () => ({ style: 'percent', maximumFractionDigits: 0 })).format(share_frac);
 }
 
 export function formatDate(time_ms: number): string {

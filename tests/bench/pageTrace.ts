@@ -45,16 +45,21 @@ interface TraceEvent {
   readonly ph: string;
   readonly ts: number;
   readonly dur?: number;
+  /** Time of the processor that the thread had, us: what else the machine does is not in it. */
+  readonly tdur?: number;
   readonly pid: number;
   readonly tid: number;
   readonly args?: { readonly name?: string };
 }
 
+/** Work of the page's main thread; `ran` counts only the time of the processor that it had. */
 export interface Work {
-  /** Work of the main thread between one picture and the next, ms, sorted. */
+  /** Between one picture and the next, ms, sorted. */
   readonly perFrame_ms: readonly number[];
-  /** The longest task of the main thread, ms. */
+  readonly perFrameRan_ms: readonly number[];
+  /** The longest task, ms. */
   readonly longest_ms: number;
+  readonly longestRan_ms: number;
 }
 
 /** Traces the page while something goes on in it. */
@@ -78,32 +83,52 @@ export async function traced({ devtools }: AppPage, goesOn: () => Promise<void>)
 function workIn(events: readonly TraceEvent[]): Work {
   const frames = events.filter(({ name }) => name === 'FireAnimationFrame');
   const thread = frames[0];
-  if (!thread) return { perFrame_ms: [], longest_ms: 0 };
+  if (!thread) return { perFrame_ms: [], perFrameRan_ms: [], longest_ms: 0, longestRan_ms: 0 };
   const own = ({ pid, tid }: TraceEvent): boolean => pid === thread.pid && tid === thread.tid;
-  const tasks = events
-    .filter((event) => own(event) && event.ph === 'X' && /RunTask$/.test(event.name))
-    .sort((a, b) => a.ts - b.ts);
+  const tasks = outermost(
+    events.filter((event) => own(event) && event.ph === 'X' && /RunTask$/.test(event.name)).sort((a, b) => a.ts - b.ts),
+  );
   const starts = frames
     .filter(own)
     .map(({ ts }) => ts)
     .sort((a, b) => a - b);
-  const perFrame_ms: number[] = [];
+  const took: TimeOf = ({ dur = 0 }) => dur;
+  const ran: TimeOf = ({ tdur = 0 }) => tdur;
+  const longest_ms = (time: TimeOf): number => tasks.reduce((most, task) => Math.max(most, time(task)), 0) / 1000;
+  return {
+    perFrame_ms: betweenPictures_ms(tasks, starts, took),
+    perFrameRan_ms: betweenPictures_ms(tasks, starts, ran),
+    longest_ms: longest_ms(took),
+    longestRan_ms: longest_ms(ran),
+  };
+}
+
+type TimeOf = (task: TraceEvent) => number;
+
+/** A task inside a task is counted once. */
+function outermost(tasks: readonly TraceEvent[]): TraceEvent[] {
+  let end_us = -Infinity;
+  return tasks.filter(({ ts, dur = 0 }) => {
+    if (ts < end_us) return false;
+    end_us = ts + dur;
+    return true;
+  });
+}
+
+function betweenPictures_ms(tasks: readonly TraceEvent[], starts: readonly number[], time: TimeOf): number[] {
+  const sums_ms: number[] = [];
   let next = 0;
   let sum_us = 0;
-  let end_us = -Infinity;
-  for (const { ts, dur = 0 } of tasks) {
-    // A task inside a task is counted once.
-    if (ts < end_us) continue;
-    end_us = ts + dur;
+  for (const task of tasks) {
+    const end_us = task.ts + (task.dur ?? 0);
     if (next < starts.length && end_us > starts[next]!) {
-      if (next > 0) perFrame_ms.push(sum_us / 1000);
+      if (next > 0) sums_ms.push(sum_us / 1000);
       sum_us = 0;
       while (next < starts.length && starts[next]! < end_us) next++;
     }
-    sum_us += dur;
+    sum_us += time(task);
   }
-  const longest_us = tasks.reduce((most, { dur = 0 }) => Math.max(most, dur), 0);
-  return { perFrame_ms: perFrame_ms.sort((a, b) => a - b), longest_ms: longest_us / 1000 };
+  return sums_ms.sort((a, b) => a - b);
 }
 
 export const quantile = (sorted: readonly number[], share: number): number =>
