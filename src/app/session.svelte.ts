@@ -17,6 +17,8 @@ import { createTicker, type Speed } from './ticker';
 
 /** Real time that one picture may spend on a wait at engine speed, so that the page stays alive. */
 const ENGINE_BUDGET_ms = 12;
+/** While the clock runs the senses are read anew so often, and when something happens: nobody reads faster, and what is written on the screen changes at each reading. */
+const LOOK_EVERY_ms = 100;
 /** Messages kept for the text log; older ones are in the run's own record. */
 const MESSAGES_KEPT = 200;
 
@@ -38,8 +40,10 @@ export class Session {
   /** The run itself, changed in place. Read `frame` too, to hear of changes. */
   run: Run;
   senses: Senses = $state.raw()!;
-  /** Grows after each change of the run. */
+  /** Grows when the senses are read anew. */
   frame = $state(0);
+  /** Grows with every second that is played while the clock runs: what draws the run itself follows it too. */
+  played = $state(0);
   lastResult: ActResult | null = $state.raw(null);
   messages: readonly FeltMessage[] = $state.raw([]);
   finished = $state(false);
@@ -66,6 +70,9 @@ export class Session {
   #eventsSeen = 0;
   #messageCount = 0;
   #savedAt_ms: number;
+  #lookedAt_ms = -Infinity;
+  /** Seconds were played since the senses were read. */
+  #behind = false;
   readonly #hidden = (): void => {
     if (document.hidden) this.pauseAndKeep();
   };
@@ -95,6 +102,7 @@ export class Session {
     this.#speed = this.finished ? 0 : next;
     this.slowed = false;
     this.#ticker.reset();
+    if (this.#behind) this.#look();
     // A pause is where a learner closes the page: what has passed since the last save goes with it.
     if (ran && this.#speed === 0) this.keep();
     this.#wake();
@@ -196,9 +204,15 @@ export class Session {
     this.#handle = null;
     const waiting = this.run.state.wait !== null;
     const hurried = this.driver !== null && this.hurried;
+    const heard = this.#eventsSeen;
     const ticked = waiting || hurried ? this.#engine(hurried) : this.#ticks(this.#ticker.due(now_ms, this.#speed));
-    if (ticked > 0) this.#look();
     const waited = waiting && this.run.state.wait === null;
+    if (ticked > 0) {
+      this.played++;
+      this.#behind = true;
+      const news = waited || this.#eventsSeen !== heard || this.#speed === 0 || isOver(this.run, this.lesson);
+      if (news || this.#now_ms() - this.#lookedAt_ms >= LOOK_EVERY_ms) this.#look();
+    }
     if (waited || (ticked > 0 && this.#saveIsDue())) this.keep();
     this.#wake();
   }
@@ -270,6 +284,8 @@ export class Session {
   #look(): void {
     this.senses = sensesOf(this.run);
     this.frame++;
+    this.#behind = false;
+    this.#lookedAt_ms = this.#now_ms();
     if (!this.finished && isOver(this.run, this.lesson)) {
       this.finished = true;
       this.driver = null;

@@ -36,7 +36,7 @@ export async function mountCutaway(host: HTMLElement, options: CutawayOptions): 
 
   const camera = createCamera();
   const motion = createMotion(options.reducedMotion);
-  const things = createScene();
+  const things = createScene(resolutionHere());
   const labels = createLabels(resolutionHere());
   const lens = createLens(resolutionHere());
   const root = new Container();

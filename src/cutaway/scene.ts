@@ -50,14 +50,14 @@ export interface Stage {
   at(view: CutawayView, scene: Scene, x: number, y: number): Description | null;
 }
 
-export function createScene(): Stage {
+export function createScene(resolution: number): Stage {
   const ofStem: Part[] = [createJets(), createStem(), createBit(), createDrive()];
   const [jets, stem, bit, drive] = ofStem as [Part, Part, Part, Part];
   const crew = createCrew();
+  // What changes only with the page is drawn once, as one picture.
+  const lasting: Part[] = [createSky(), createGround(), createLayers()];
   const parts: Part[] = [
-    createSky(),
-    createGround(),
-    createLayers(),
+    ...lasting,
     createOpened(),
     createNeighbours(),
     createRack(),
@@ -95,14 +95,18 @@ export function createScene(): Stage {
   const notesMemory = createMemory(3);
   const plate = new Graphics();
   const root = new Container();
-  for (const part of parts) root.addChild(part.layer);
-
+  const back = new Container();
+  for (const part of lasting) back.addChild(part.layer);
+  back.cacheAsTexture({ resolution, antialias: true });
+  root.addChild(back);
+  for (const part of parts) if (!lasting.includes(part)) root.addChild(part.layer);
   root.addChild(plate);
 
   return {
     root,
     draw(view, scene) {
       for (const part of parts) part.draw(view, scene);
+      if (scene.fresh) back.updateCacheTexture();
       for (const part of ofStem) part.layer.visible = !view.stem.out;
       if (notesMemory(scene.slower, scene.lens?.times ?? 0, scene.lens?.slower ?? 0) || scene.fresh)
         drawNotes(view, scene, plate);
