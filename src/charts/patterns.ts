@@ -50,10 +50,18 @@ export const TILES: Record<PatternName, Tile> = {
     ],
   },
   clay: { width: 20, height: 12, marks: [dash(2, 3, 11, 3), dash(14, 3, 18, 3), dash(1, 9, 5, 9), dash(8, 9, 17, 9)] },
+  // Shorter dashes and finer dots than silty sand, so that the two are told apart without their colours.
   silt: {
-    width: 20,
-    height: 12,
-    marks: [dash(2, 3, 8, 3), dot(12, 3, 0.8), dot(16, 3, 0.8), dot(3, 9, 0.8), dash(7, 9, 13, 9), dot(17, 9, 0.8)],
+    width: 16,
+    height: 10,
+    marks: [
+      dash(1.5, 2.5, 4.5, 2.5),
+      dot(8, 2.5, 0.6),
+      dash(10.5, 2.5, 13.5, 2.5),
+      dot(3, 7.5, 0.6),
+      dash(6.5, 7.5, 9.5, 7.5),
+      dot(13, 7.5, 0.6),
+    ],
   },
   siltySand: {
     width: 20,

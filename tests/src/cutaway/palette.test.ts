@@ -1,23 +1,9 @@
 // Colours hold in every theme: words can be read on the ground, fluid tells clear from thick by lightness, grains stand out.
 import { describe, expect, it } from 'vitest';
+import { contrast } from '../wcag';
 import { cloudiness, fluidColour, paletteFor, type ThemeName } from '../../../src/cutaway/palette';
 
 const THEMES: ThemeName[] = ['paper', 'night', 'sun'];
-
-function luminance(colour: string | number): number {
-  const value = typeof colour === 'number' ? colour : Number.parseInt(colour.slice(1), 16);
-  const [r, g, b] = [16, 8, 0].map((shift) => {
-    const c = ((value >> shift) & 255) / 255;
-    return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
-  });
-  return 0.2126 * r! + 0.7152 * g! + 0.0722 * b!;
-}
-
-/** Contrast of WCAG 2. */
-function contrast(a: string | number, b: string | number): number {
-  const [low, high] = [luminance(a), luminance(b)].sort((x, y) => x - y);
-  return (high! + 0.05) / (low! + 0.05);
-}
 
 describe.each(THEMES)('theme %s', (theme) => {
   const look = paletteFor(theme);

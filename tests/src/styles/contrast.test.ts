@@ -1,26 +1,13 @@
 // The themes keep their promise: text at 7:1, lines and other graphics at 3:1, on every ground they may stand on.
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { contrast } from '../wcag';
 
 const css = readFileSync(new URL('../../../src/styles/theme.css', import.meta.url), 'utf8');
 
 function themeOf(name: string): Record<string, string> {
   const block = new RegExp(`\\[data-theme='${name}'\\] \\{([^}]*)\\}`).exec(css)?.[1] ?? '';
   return Object.fromEntries([...block.matchAll(/--([\w-]+): (#[0-9a-f]{6});/g)].map(([, key, value]) => [key, value]));
-}
-
-function luminance(colour: string): number {
-  const [r, g, b] = [1, 3, 5].map((at) => {
-    const share = parseInt(colour.slice(at, at + 2), 16) / 255;
-    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
-  });
-  return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-}
-
-/** Contrast ratio of WCAG 2.2: (lighter + 0.05) / (darker + 0.05). */
-function contrast(one: string, other: string): number {
-  const [darker, lighter] = [luminance(one), luminance(other)].sort((a, b) => a - b);
-  return (lighter + 0.05) / (darker + 0.05);
 }
 
 const GROUNDS = ['paper', 'sheet', 'deep'];
