@@ -116,12 +116,12 @@ describe('an item in the measure of another', () => {
 
   test('earns all of its own where that one is whole, and nothing where it is lost, with that one said', () => {
     expect(earned(cleanWell(), 'slotFits')).toMatchObject({ points: 18, failed: false });
-    // Above the lowest water: nothing of the screen stands right.
-    const dry = earned(planned({ screenFrom_m: 1, screenTo_m: 2 }), 'casingStrong');
-    const away = earned(planned({ screenFrom_m: 1, screenTo_m: 2 }), 'slotFits');
-    expect(away).toMatchObject({ points: 0, failed: true });
-    expect(away.reason.key).toMatch(/^reason\.(screenPlace|slotFits)\./);
-    expect(dry.max).toBe(16);
+    // A third of it above the lowest water: (2/3 - .4)/.6 of its place is right, and that much of what hangs on it.
+    const high = planned({ screenFrom_m: 4, screenTo_m: 7 });
+    expect(earned(high, 'slotFits')).toMatchObject({ points: 8, failed: true });
+    expect(earned(high, 'slotFits').reason.key).toBe('reason.screenPlace.dry');
+    // Two metres above it: nothing.
+    expect(earned(planned({ screenFrom_m: 1, screenTo_m: 3 }), 'slotFits')).toMatchObject({ points: 0, failed: true });
   });
 
   test.each(

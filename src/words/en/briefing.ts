@@ -7,7 +7,7 @@ export const briefing = {
   'brief.kit': 'The kit',
   'brief.points': 'How points are given',
   'brief.points.essential': 'No pass without this.',
-  'brief.points.inMeasureOf': 'Counts only as far as this does: {item:word}.',
+  'brief.points.inMeasureOf': 'Counts only as far as this is right: {item:word}.',
   'brief.points.passPlain': '{points:0} of 100 points pass.',
   'brief.points.of': { one: '{n:0} point', other: '{n:0} points' },
   'brief.opening.depth': '{depth_m:1} m',
