@@ -1,6 +1,6 @@
 // How a crew brings the casing down: glue, pull, run, work what hangs.
 
-import type { Senses } from '$sim';
+import type { ActionName, Senses } from '$sim';
 import { topUp } from './carefulWater';
 import { does, type Deed } from './crew';
 import { busyWith, mayTry, type Patience } from './patience';
@@ -30,10 +30,16 @@ export function joinDeed(patience: Patience, senses: Senses): Deed | null | unde
   return does('joinCasing');
 }
 
-/** While one glues, the other keeps the hole full. */
+/** Filling that leaves a hand free; the seal is not rinsed. */
+const FILLING: readonly ActionName[] = ['pourPack', 'placeSeal', 'backfill', 'sound'];
+
+/** While one glues, fills in or sounds, the other keeps hole and ring full. */
 export function tendDeed(memory: WellMemory, patience: Patience, senses: Senses): Deed | undefined {
-  if (!STYLES[memory.style].tendsHole || !busyWith(senses, 'joinCasing') || busyWith(senses, 'topUp')) return undefined;
-  return topUp(patience, senses, BUCKET_L);
+  const { tendsHole, tendsRing } = STYLES[memory.style];
+  const hole = tendsHole && busyWith(senses, 'joinCasing');
+  const open = memory.filling === 'pack' || memory.filling === 'backfill';
+  const ring = tendsRing && open && FILLING.some((action) => busyWith(senses, action));
+  return hole || ring ? topUp(patience, senses, BUCKET_L) : undefined;
 }
 
 /** A stem that the hole holds is worked with the flow on; what does not come is given up with the hole. */

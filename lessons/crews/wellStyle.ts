@@ -15,6 +15,8 @@ export interface WellStyle {
   readonly joinsFirst: boolean;
   /** Keeps the open hole full with a bucket while it glues. */
   readonly tendsHole: boolean;
+  /** Keeps the ring full with a bucket while pack and backfill go in: an open wall that the fluid leaves falls on them. */
+  readonly tendsRing: boolean;
   readonly pull: { readonly speed_ms: number; readonly topUp: boolean };
   readonly run: { readonly fill: boolean; readonly speed_ms: number };
   /** A hung casing is worked so often, so long each time, s. */
@@ -63,6 +65,7 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     keepsBook: true,
     joinsFirst: true,
     tendsHole: false,
+    tendsRing: true,
     pull: { speed_ms: 0.1, topUp: true },
     run: { fill: true, speed_ms: 0.1 },
     works: 10,
@@ -92,6 +95,7 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     keepsBook: true,
     joinsFirst: false,
     tendsHole: true,
+    tendsRing: true,
     pull: { speed_ms: 0.08, topUp: true },
     run: { fill: true, speed_ms: 0.15 },
     works: 6,
@@ -122,6 +126,7 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     keepsBook: true,
     joinsFirst: true,
     tendsHole: false,
+    tendsRing: false,
     pull: { speed_ms: 0.2, topUp: false },
     run: { fill: true, speed_ms: 0.2 },
     works: 3,
@@ -149,6 +154,7 @@ export const STYLES: Readonly<Record<StyleName, WellStyle>> = {
     keepsBook: false,
     joinsFirst: false,
     tendsHole: false,
+    tendsRing: false,
     pull: { speed_ms: 0.5, topUp: false },
     run: { fill: true, speed_ms: 0.5 },
     works: 2,
