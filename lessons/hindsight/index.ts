@@ -2,8 +2,9 @@
 
 export { costsOf, dearest, type Cost } from './costs';
 export { costElsewhere, costsThere, GROUNDS, type Luck } from './luck';
-export { marksAlong, type Mark } from './marks';
+export { MarkBook } from './markBook';
+export { lastBefore, markOf, marksAlong, runAtMark, type Mark, type Past } from './marks';
 export { momentsOf, MOST_STRETCHES, type Moment } from './moments';
 export { complete, nextIndex, settled } from './order';
 export { elsewhere, joinedGround } from './otherGrounds';
-export { runAtMark, valueAt, valueOf, valuing, type Past, type ShortItem, type Value } from './value';
+export { valueAt, valueOf, valuing, type ShortItem, type Value } from './value';

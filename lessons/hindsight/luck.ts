@@ -2,10 +2,10 @@
 
 import { playLog } from '$sim';
 import type { Moment } from './moments';
-import type { Mark } from './marks';
+import { runAtMark, type Mark, type Past } from './marks';
 import { drop } from './costs';
 import { elsewhere } from './otherGrounds';
-import { carriedOn, runAtMark, type Past } from './value';
+import { carriedOn } from './value';
 
 /** Grounds that a decision is tried on. Design: at least eight. */
 export const GROUNDS = 8;

@@ -1,4 +1,4 @@
-// The moments of a run: before each accepted act, and every five minutes of waiting. Neighbours are joined until no more than sixty stretches are left.
+// The moments of a run: before each accepted act, and at every fifth minute of the job while nothing is done. Neighbours are joined until no more than sixty stretches are left.
 
 import type { ActionName, LogEntry, Run, RunEvent } from '$sim';
 import { entriesBefore, startTick } from '../own';
@@ -12,10 +12,10 @@ export interface Moment {
 /** Most stretches that a run is parted into. Design: teaching.md reckons its times with as many. */
 export const MOST_STRETCHES = 60;
 
-/** Waiting is looked at once in so many job seconds. */
-const WAITED_s = 300;
+/** Waiting is looked at whenever so many job seconds have passed since the job began. */
+export const WAITED_s = 300;
 /** Acts that follow each other within so many seconds are one doing. ASSUMED: as fast as hands and taps are. */
-const BURST_s = 5;
+export const BURST_s = 5;
 /** Slight acts part the run no finer than this, s. */
 const SLIGHT_APART_s = 60;
 
@@ -103,13 +103,17 @@ function thinned(edges: readonly Edge[]): Edge[] {
 }
 
 /** More edges where nothing was done for long. */
-function withWaiting(edges: readonly Edge[], end: Moment): Edge[] {
+function withWaiting(edges: readonly Edge[], end: Moment, log: readonly LogEntry[]): Edge[] {
   const all: Edge[] = [];
   edges.forEach((edge, i) => {
     all.push(edge);
     const next = edges[i + 1] ?? end;
-    for (let tick = edge.tick + WAITED_s; tick + BURST_s < next.tick; tick += WAITED_s)
-      all.push({ tick, entries: next.entries, worth: 0 });
+    let entries = edge.entries;
+    for (let tick = Math.ceil(edge.tick / WAITED_s) * WAITED_s; tick + BURST_s < next.tick; tick += WAITED_s) {
+      if (tick - edge.tick <= BURST_s) continue;
+      while (entries < next.entries && log[entries]![0] < tick) entries++;
+      all.push({ tick, entries, worth: 0 });
+    }
   });
   return all;
 }
@@ -151,6 +155,6 @@ export function momentsOf(run: Pick<Run, 'log' | 'record' | 'state'>, most = MOS
   const acts = edgesAtActs(run.log, run.record.events, from).filter(
     ({ tick, entries }) => tick > from.tick + BURST_s && tick < end.tick && entries <= last,
   );
-  const edges = withWaiting(thinned([start, ...acts]), end).filter(({ entries }) => entries <= last);
+  const edges = withWaiting(thinned([start, ...acts]), end, run.log).filter(({ entries }) => entries <= last);
   return joined([...edges, end], most + 1).map(({ tick, entries }) => ({ tick, entries }));
 }

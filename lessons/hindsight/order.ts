@@ -1,5 +1,6 @@
-// Which moment to value next: first the ends, then the middle of the stretch with the largest drop, until no stretch
-// falls that can be parted. So the dear stretches come out early, and short level ones are never parted.
+// Which moment to value next: first the beginning and, while that is worked on, moments near the end, which take the least time;
+// then the middle of the stretch with the largest drop, until no stretch falls that can be parted. So a first figure and
+// the dear stretches come out early, and short level ones are never parted.
 
 import { drop, LEAST_points } from './costs';
 import type { Value } from './value';
@@ -22,6 +23,7 @@ export const mustBeParted = (stretch: number, of: number, fall_points: number): 
 export function nextIndex({ values, taken }: Known): number | null {
   const last = values.length - 1;
   if (last >= 0 && !values[0] && !taken.has(0)) return 0;
+  if (!values[0]) return lateIndex({ values, taken });
   let best: { index: number; fall: number; length: number } | null = null;
   let from = 0;
   for (let to = 1; to <= last; to++) {
@@ -35,6 +37,14 @@ export function nextIndex({ values, taken }: Known): number | null {
     from = to;
   }
   return best?.index ?? null;
+}
+
+/** The moment in the last third before the earliest one that is known or taken, beginning left out; null when none is left between. */
+function lateIndex({ values, taken }: Known): number | null {
+  let first = 1;
+  while (first < values.length && !values[first] && !taken.has(first)) first++;
+  const index = first - Math.max(1, Math.floor(first / 3));
+  return index > 0 && index < first ? index : null;
 }
 
 /** Has the looking back come to its end: both ends valued, and no stretch between two known moments left to be parted? */

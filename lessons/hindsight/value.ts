@@ -1,21 +1,13 @@
 // What a moment was worth: the score that the careful crew reaches when it takes the run over there, with all that was done so far in log and record.
 
-import { recordUpTo, restoreRun, verdictOf, type LogEntry, type Run, type RunRecord, type Scenario } from '$sim';
+import { verdictOf, type Run } from '$sim';
 import { atOnce } from '../atOnce';
 import { takeOver } from '../handing/takeOver';
 import { grade, type GradedItem } from '../grade';
 import { jobFor } from '../job';
 import { playing } from '../play';
 import type { Lesson } from '../schema';
-import { SLICE_s, type Mark } from './marks';
-
-/** A run that is over, as far as looking back on it needs it. */
-export interface Past {
-  readonly lesson: Lesson;
-  readonly scenario: Scenario;
-  readonly log: readonly LogEntry[];
-  readonly record: RunRecord;
-}
+import { runAtMark, SLICE_s, type Mark, type Past } from './marks';
 
 export type ShortItem = Pick<GradedItem, 'id' | 'points' | 'max' | 'reason'>;
 
@@ -41,13 +33,6 @@ export function valueOf(run: Run, lesson: Lesson): Value {
     well: verdict && { dry_Lmin: verdict.yield.dry_Lmin, leak_d: verdict.leak.annulus_d },
     ticks: run.state.tick,
   };
-}
-
-/** The run as it stood at a mark, with its log and record up to there. */
-export function runAtMark({ scenario, log, record }: Past, mark: Mark): Run {
-  const run = restoreRun(scenario, mark.snapshot, recordUpTo(record, mark.record));
-  run.log.push(...log.slice(0, mark.entries));
-  return run;
 }
 
 /** Lets the careful crew take a run over and play it to its end. Yields now and then. */

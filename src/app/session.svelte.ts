@@ -11,7 +11,7 @@ import {
   type Run,
   type Senses,
 } from '$sim';
-import { entriesBefore, isOver, restCrew, type Crew, type Deed, type Lesson } from '$lessons';
+import { entriesBefore, isOver, MarkBook, restCrew, type Crew, type Deed, type Lesson } from '$lessons';
 import { feltMessage, isDanger, type FeltMessage } from './felt';
 import { createTicker, type Speed } from './ticker';
 
@@ -56,6 +56,8 @@ export class Session {
   #speed: Speed = $state(0);
   /** The lasting act that is held down: its small steps are not told and not written one by one. */
   held: ActionName | null = null;
+  /** The run as it stood on the way, for the looking back. What a crew does is not marked. */
+  readonly marks = new MarkBook();
   /** Called before each second that the clock brings, where something is held down. */
   onSecond: (() => void) | null = null;
 
@@ -89,6 +91,7 @@ export class Session {
     this.#savedAt_ms = this.#now_ms();
     this.#eventsSeen = this.run.record.events.length;
     this.driver = restCrew(this.run, this.lesson);
+    if (!isOver(this.run, this.lesson)) this.marks.take(this.run);
     this.#look();
     if (typeof document !== 'undefined') document.addEventListener('visibilitychange', this.#hidden);
   }
@@ -133,8 +136,11 @@ export class Session {
   }
 
   #act(name: ActionName, payload: Payload): ActResult {
+    const { tick } = this.run.state;
+    this.marks.beforeAct(this.run);
     const result = act(this.run, name, payload);
     this.lastResult = result;
+    if (result.kind === 'done') this.marks.acted(tick);
     if (result.kind === 'refused')
       this.#say({ time_s: this.run.state.tick, key: `refusal.${result.reason}`, data: {}, urgent: false });
     this.#hear();
@@ -149,7 +155,7 @@ export class Session {
     if (this.finished) return;
     this.#crewActs();
     this.onSecond?.();
-    if (!isOver(this.run, this.lesson)) step(this.run);
+    this.#step();
     this.#hear();
     this.#look();
     if (this.#saveIsDue()) this.keep();
@@ -166,6 +172,7 @@ export class Session {
     const fromTick = this.run.state.tick;
     this.#speed = 0;
     this.run = replayRun(this.run.scenario, this.run.log.slice(0, logIndex), entry[0]);
+    this.marks.backTo({ tick: entry[0], entries: logIndex });
     this.#eventsSeen = this.run.record.events.length;
     this.messages = this.messages.filter((message) => message.time_s <= entry[0]);
     this.finished = false;
@@ -222,10 +229,16 @@ export class Session {
       // Paused by what heard of the deed: the second is not played.
       if (this.#crewActs() && this.#speed === 0) return done;
       this.onSecond?.();
-      if (!isOver(this.run, this.lesson)) step(this.run);
+      this.#step();
       if (this.#hear() || isOver(this.run, this.lesson)) return done + 1;
     }
     return due;
+  }
+
+  #step(): void {
+    if (isOver(this.run, this.lesson)) return;
+    step(this.run);
+    if (!this.driver) this.marks.passed(this.run);
   }
 
   /** As fast as the engine can: until the run itself ends its wait, or, hurried, while a crew plays. */
@@ -234,7 +247,7 @@ export class Session {
     let done = 0;
     do {
       if (hurried && this.#crewActs() && this.#speed === 0) break;
-      if (!isOver(this.run, this.lesson)) step(this.run);
+      this.#step();
       done++;
       if (this.#hear() || isOver(this.run, this.lesson)) break;
     } while ((hurried || this.run.state.wait) && this.#now_ms() < until_ms);

@@ -30,6 +30,7 @@ class Hindsight {
       run,
       lesson,
       hash,
+      taken: session.marks.marks,
       scored: isScored(lesson),
       kept: keeper.hindsight?.hash === hash ? keeper.hindsight : null,
       makeHand: workers ? makeHand : slicedHand,

@@ -4,6 +4,7 @@ import {
   costsOf,
   dearest,
   GROUNDS,
+  lastBefore,
   momentsOf,
   nextIndex,
   settled,
@@ -55,6 +56,8 @@ export interface LookBackOptions {
   readonly scored: boolean;
   readonly kept: Kept | null;
   readonly hash: string;
+  /** Marks that were taken while the run was played, in its order. */
+  readonly taken: readonly Mark[];
   readonly makeHand: MakeHand;
   readonly hands: number;
   onchange(progress: Progress): void;
@@ -71,7 +74,8 @@ export class LookBack {
   readonly #asked = new Set<string>();
   /** Each hand with what it is at. */
   readonly #hands = new Map<Hand, Order | null>();
-  #marking = false;
+  /** Indices of the moments that have no mark yet; nobody lays them yet. */
+  #unlaid: number[];
   #stopped = false;
 
   constructor(options: LookBackOptions) {
@@ -79,6 +83,9 @@ export class LookBack {
     this.#options = options;
     this.past = { lesson, scenario: run.scenario, log: [...run.log], record: run.record };
     this.#moments = kept?.moments ?? momentsOf(run);
+    for (const [index, { tick, entries }] of this.#moments.entries())
+      this.#marks[index] = options.taken.find((mark) => mark.tick === tick && mark.entries === entries);
+    this.#unlaid = [...this.#moments.keys()].filter((index) => !this.#marks[index]);
     this.#values = kept ? [...kept.values] : this.#moments.map(() => undefined);
     for (const [index, points] of Object.entries(kept?.luck ?? {})) this.#luck[Number(index)] = [...points];
     if (scored) this.#values[this.#moments.length - 1] ??= valueOf(run, lesson);
@@ -113,7 +120,8 @@ export class LookBack {
     const order = this.#hands.get(hand);
     hand.stop();
     this.#hands.delete(hand);
-    if (order?.kind === 'marks') this.#marking = false;
+    if (order?.kind === 'marks')
+      this.#unlaid = order.missing.map(({ index }) => index).filter((index) => !this.#marks[index]);
     if (order?.kind === 'value') this.#taken.delete(order.index);
     if (order?.kind === 'elsewhere') this.#asked.delete(`${order.index} ${order.n}`);
     if (this.#hands.size === 0) this.#addHand(slicedHand);
@@ -140,11 +148,15 @@ export class LookBack {
   }
 
   #nextOrder(): Order | null {
-    if (!this.#marking) {
-      this.#marking = true;
-      return { kind: 'marks', moments: this.#moments };
-    }
+    if (this.#unlaid.length > 0) return this.#nextMarks();
     return this.#options.scored ? (this.#nextValue() ?? this.#nextElsewhere()) : null;
+  }
+
+  #nextMarks(): Order {
+    const missing = this.#unlaid.map((index) => ({ index, moment: this.#moments[index]! }));
+    this.#unlaid = [];
+    const known = missing.map(({ moment }) => lastBefore(this.#options.taken, moment));
+    return { kind: 'marks', missing, known: [...new Set(known)].filter((mark) => mark !== undefined) };
   }
 
   #nextValue(): Order | null {

@@ -2,7 +2,12 @@
 import { costElsewhere, marksAlong, valuing, type Mark, type Moment, type Past, type Value } from '$lessons';
 
 export type Order =
-  | { readonly kind: 'marks'; readonly moments: readonly Moment[] }
+  /** Marks to lay at moments, each with its index; known: marks that it may start from. */
+  | {
+      readonly kind: 'marks';
+      readonly missing: readonly { readonly index: number; readonly moment: Moment }[];
+      readonly known: readonly Mark[];
+    }
   | { readonly kind: 'value'; readonly index: number; readonly mark: Mark }
   | {
       readonly kind: 'elsewhere';
@@ -20,9 +25,11 @@ export type Report =
 /** Works an order off; yields each report when it is there, and null now and then. */
 export function* carryOut(past: Past, order: Order): Generator<Report | null, void> {
   if (order.kind === 'marks') {
-    let index = 0;
-    for (const mark of marksAlong(past.scenario, past.log, order.moments))
-      yield mark && { kind: 'mark', index: index++, mark };
+    const { missing, known } = order;
+    const moments = missing.map(({ moment }) => moment);
+    let laid = 0;
+    for (const mark of marksAlong(past, moments, known))
+      yield mark && { kind: 'mark', index: missing[laid++]!.index, mark };
   } else if (order.kind === 'value') {
     const { index, mark } = order;
     const value = yield* valuing(past, mark);

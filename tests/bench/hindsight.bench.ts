@@ -6,6 +6,7 @@ import { isScored, lessonById, playCrew } from '$lessons';
 import type { Hand, MakeHand } from '../../src/hindsight/hands';
 import { LookBack, type Progress } from '../../src/hindsight/lookBack';
 import type { Report } from '../../src/hindsight/orders';
+import { bookOf } from '../lessons/hindsight/runs';
 import type { Bench, Row } from './bench';
 
 const THREADS = 2;
@@ -42,6 +43,7 @@ async function threads(): Promise<Worker[]> {
 async function measured(id: string, crew: string, seed: number): Promise<Row[]> {
   const lesson = lessonById(id)!;
   const run: Run = playCrew(lesson, crew, seed);
+  const { marks: taken } = bookOf(run);
   const waiting = await threads();
   const makeHand: MakeHand = (past, talk): Hand => {
     const worker = waiting.pop()!;
@@ -66,6 +68,7 @@ async function measured(id: string, crew: string, seed: number): Promise<Row[]> 
       scored: isScored(lesson),
       kept: null,
       hash: hashRun(run),
+      taken,
       makeHand,
       hands: THREADS,
       onchange(progress) {

@@ -1,7 +1,7 @@
 // Moments of a run: where it may be parted, how few stretches are left, and that a mark is the run as it stood.
 import { describe, expect, it } from 'vitest';
 import { hashRun, playLog } from '$sim';
-import { MOST_STRETCHES, momentsOf, runAtMark } from '$lessons';
+import { marksAlong, MOST_STRETCHES, momentsOf, runAtMark } from '$lessons';
 import { finished, lookedBack } from './runs';
 
 const careful = finished('first-rods', 'careful', 3);
@@ -35,10 +35,28 @@ describe('moments', () => {
         expect(kept.some((moment) => moment.tick <= tick && tick - moment.tick <= 10)).toBe(true);
   });
 
-  it('look at a long wait once in five minutes, and join bursts of acts', () => {
+  it('look at a long wait at each fifth minute of the job, and join bursts of acts', () => {
     const log = [10, 12, 14, 16].map((tick) => [tick, 'lift', {}] as [number, 'lift', object]);
     const run = { log, record: { events: [] }, state: { tick: 1000 } } as unknown as Parameters<typeof momentsOf>[0];
-    expect(momentsOf(run).map(({ tick }) => tick)).toEqual([0, 10, 310, 610, 910, 1000]);
+    expect(momentsOf(run).map(({ tick }) => tick)).toEqual([0, 10, 300, 600, 900, 1000]);
+  });
+
+  it('of a wait hold as many entries as were written before them', () => {
+    const log = [
+      [280, 'addRod', {}],
+      [320, 'setFeed', {}],
+      [900, 'addRod', {}],
+    ] as [number, string, object][];
+    const run = { log, record: { events: [] }, state: { tick: 1000 } } as unknown as Parameters<typeof momentsOf>[0];
+    // The small act is too near its neighbour to part the run.
+    expect(momentsOf(run).map(({ tick, entries }) => [tick, entries])).toEqual([
+      [0, 0],
+      [280, 0],
+      [300, 1],
+      [600, 2],
+      [900, 2],
+      [1000, 3],
+    ]);
   });
 
   it('begin where the learner took the run over, and end where it was left to a crew', () => {
@@ -75,6 +93,13 @@ describe('a mark', () => {
       const rows = again.record.trace.length;
       expect(again.record.trace.columns.bed_m.slice(0, rows)).toEqual(run.record.trace.columns.bed_m.slice(0, rows));
     }
+  });
+
+  it('is the same laid by a replay from the beginning or from marks known before', () => {
+    const moments = marks.map(({ tick, entries }) => ({ tick, entries }));
+    const known = [marks[1]!, marks[4]!];
+    const again = [...marksAlong(past, moments, known)].filter((mark) => mark !== null);
+    expect(again).toEqual(marks);
   });
 
   it('is not changed by what is played from it', () => {

@@ -2,6 +2,7 @@
 import {
   createCrew,
   lessonById,
+  MarkBook,
   marksAlong,
   momentsOf,
   playOn,
@@ -12,7 +13,7 @@ import {
   type Moment,
   type Past,
 } from '$lessons';
-import type { Run } from '$sim';
+import { act, createRun, step, type Run } from '$sim';
 
 export interface LookedBack {
   readonly run: Run;
@@ -32,6 +33,26 @@ export function lookedBack(run: Run, most: number): LookedBack {
   const { scenario, log, record } = run;
   const past: Past = { lesson: lessonById(scenario.id)!, scenario, log, record };
   const moments = momentsOf(run, most);
-  const marks = [...marksAlong(scenario, log, moments)].filter((mark) => mark !== null);
+  const marks = [...marksAlong(past, moments)].filter((mark) => mark !== null);
   return { run, past, moments, marks };
+}
+
+/** A finished run played once more with a book at its side, as the page keeps it. */
+export function bookOf({ scenario, log, state }: Run): MarkBook {
+  const run = createRun(scenario);
+  const book = new MarkBook();
+  const playTo = (tick: number): void => {
+    while (run.state.tick < tick) {
+      step(run);
+      book.passed(run);
+    }
+  };
+  book.take(run);
+  for (const [tick, action, payload] of log) {
+    playTo(tick);
+    book.beforeAct(run);
+    if (act(run, action, payload).kind === 'done') book.acted(tick);
+  }
+  playTo(state.tick);
+  return book;
 }

@@ -23,14 +23,14 @@ const worth = (index: number): Value => ({
   well: null,
   ticks: 9,
 });
-const markOf = (index: number): Mark => ({
+const markAt = (index: number): Mark => ({
   ...moments[index]!,
   record: lengthOf(run.record),
   snapshot: snapshotOf(run),
 });
 
 function reportsOf(order: Order): Report[] {
-  if (order.kind === 'marks') return order.moments.map((_, index) => ({ kind: 'mark', index, mark: markOf(index) }));
+  if (order.kind === 'marks') return order.missing.map(({ index }) => ({ kind: 'mark', index, mark: markAt(index) }));
   if (order.kind === 'value') return [{ kind: 'value', index: order.index, value: worth(order.index) }];
   return [{ kind: 'elsewhere', index: order.index, n: order.n, points: order.n < 6 ? 50 : null }];
 }
@@ -77,10 +77,11 @@ function lookedBack(
   hands = 2,
   kept: Kept | null = null,
   scored = true,
+  taken: readonly Mark[] = [],
 ): { back: LookBack; last: () => Progress } {
   let last: Progress | null = null;
   const onchange = (progress: Progress): void => void (last = progress);
-  const back = new LookBack({ run, lesson, scored, kept, hash: 'h', makeHand: work.make, hands, onchange });
+  const back = new LookBack({ run, lesson, scored, kept, hash: 'h', taken, makeHand: work.make, hands, onchange });
   back.start();
   work.run();
   return { back, last: () => last! };
@@ -115,6 +116,28 @@ describe('looking back', () => {
     expect(last().luck[2]).toHaveLength(6);
   });
 
+  it('lays no mark that was taken on the way, and others from the nearest before them', () => {
+    const taken = [0, 1, 2, 4].map(markAt);
+    const work = desk();
+    const { last } = lookedBack(work, 2, null, true, taken);
+    const laid = work.orders.filter((order) => order.kind === 'marks');
+    expect(laid).toHaveLength(1);
+    expect(laid[0]!.missing.map(({ index }) => index)).toEqual([...moments.keys()].filter((i) => i === 3 || i > 4));
+    expect(laid[0]!.known).toEqual([taken[2], taken[3]]);
+    expect(last().marks.map((mark) => mark!.tick)).toEqual(moments.map(({ tick }) => tick));
+    expect(last().done).toBe(true);
+    const all = desk();
+    lookedBack(all, 1, null, false, [...moments.keys()].map(markAt));
+    expect(all.orders).toEqual([]);
+  });
+
+  it('values a moment near the end while it values the first', () => {
+    const work = desk();
+    lookedBack(work, 2, null, true, [...moments.keys()].map(markAt));
+    const [first, second] = valuedIn(work.orders);
+    expect([first, second! > moments.length / 2]).toEqual([0, true]);
+  });
+
   it('gives what a lost hand was at to another', () => {
     const work = desk();
     work.failing = true;
@@ -140,6 +163,7 @@ describe('looking back', () => {
       scored: true,
       kept: null,
       hash: 'h',
+      taken: [],
       makeHand: work.make,
       hands: 2,
       onchange: () => void heard++,
