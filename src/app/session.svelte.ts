@@ -13,15 +13,13 @@ import {
 } from '$sim';
 import { entriesBefore, isOver, MarkBook, restCrew, type Crew, type Deed, type Lesson } from '$lessons';
 import { feltMessage, isDanger, type FeltMessage } from './felt';
+import { TextLog } from './textLog.svelte';
 import { createTicker, type Speed } from './ticker';
 
 /** Real time that one picture may spend on a wait at engine speed, so that the page stays alive. */
 const ENGINE_BUDGET_ms = 12;
 /** While the clock runs the senses are read anew so often, and when something happens: nobody reads faster, and what is written on the screen changes at each reading. */
 const LOOK_EVERY_ms = 100;
-/** Messages kept for the text log; older ones are in the run's own record. */
-const MESSAGES_KEPT = 200;
-
 /** Hears of a deed of the crew that plays, what came of it, and what could be sensed in the moment before. */
 export type OnDeed = (deed: Deed, result: ActResult, senses: Senses) => void;
 
@@ -45,7 +43,7 @@ export class Session {
   /** Grows with every second that is played while the clock runs: what draws the run itself follows it too. */
   played = $state(0);
   lastResult: ActResult | null = $state.raw(null);
-  messages: readonly FeltMessage[] = $state.raw([]);
+  readonly #log: TextLog;
   finished = $state(false);
   /** True after the clock fell back to real time by itself, until a speed is chosen. */
   slowed = $state(false);
@@ -70,7 +68,6 @@ export class Session {
   /** Tick at which the driving crew last looked: it looks once a second. */
   #lookedAt = -1;
   #eventsSeen = 0;
-  #messageCount = 0;
   #savedAt_ms: number;
   #lookedAt_ms = -Infinity;
   /** Seconds were played since the senses were read. */
@@ -89,11 +86,16 @@ export class Session {
     };
     this.#now_ms = options.now_ms ?? (() => performance.now());
     this.#savedAt_ms = this.#now_ms();
+    this.#log = new TextLog(options.lesson.senses);
     this.#eventsSeen = this.run.record.events.length;
     this.driver = restCrew(this.run, this.lesson);
     if (!isOver(this.run, this.lesson)) this.marks.take(this.run);
     this.#look();
     if (typeof document !== 'undefined') document.addEventListener('visibilitychange', this.#hidden);
+  }
+
+  get messages(): readonly FeltMessage[] {
+    return this.#log.messages;
   }
 
   get speed(): Speed {
@@ -142,7 +144,7 @@ export class Session {
     this.lastResult = result;
     if (result.kind === 'done') this.marks.acted(tick);
     if (result.kind === 'refused')
-      this.#say({ time_s: this.run.state.tick, key: `refusal.${result.reason}`, data: {}, urgent: false });
+      this.#log.say({ time_s: this.run.state.tick, key: `refusal.${result.reason}`, data: {}, urgent: false });
     this.#hear();
     this.#look();
     if (name === this.held ? this.#saveIsDue() : result.kind !== 'malformed') this.keep();
@@ -174,7 +176,7 @@ export class Session {
     this.run = replayRun(this.run.scenario, this.run.log.slice(0, logIndex), entry[0]);
     this.marks.backTo({ tick: entry[0], entries: logIndex });
     this.#eventsSeen = this.run.record.events.length;
-    this.messages = this.messages.filter((message) => message.time_s <= entry[0]);
+    this.#log.backTo(entry[0]);
     this.finished = false;
     this.drive(restCrew(this.run, this.lesson));
     return this.#act('goBack', { fromTick });
@@ -277,7 +279,7 @@ export class Session {
     for (; this.#eventsSeen < events.length; this.#eventsSeen++) {
       const event = events[this.#eventsSeen]!;
       const message = feltMessage(event);
-      if (message && message.key !== `event.taskDone.${this.held}`) this.#say(message);
+      if (message && message.key !== `event.taskDone.${this.held}`) this.#log.say(message);
       if (isDanger(event.name)) danger = true;
     }
     // A crew that plays knows what to do: nobody has to hurry to the hands.
@@ -289,16 +291,12 @@ export class Session {
     return danger && !this.driver;
   }
 
-  #say(message: Omit<FeltMessage, 'number'>): void {
-    const numbered = { ...message, number: ++this.#messageCount };
-    this.messages = [...this.messages.slice(1 - MESSAGES_KEPT), numbered];
-  }
-
   #look(): void {
     this.senses = sensesOf(this.run);
     this.frame++;
     this.#behind = false;
     this.#lookedAt_ms = this.#now_ms();
+    this.#log.tellSigns(this.senses, this.#speed !== 0, this.#lookedAt_ms);
     if (!this.finished && isOver(this.run, this.lesson)) {
       this.finished = true;
       this.driver = null;
