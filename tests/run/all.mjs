@@ -67,7 +67,7 @@ for (const step of steps) {
   const run = spawnSync(process.execPath, step.args, {
     cwd: root,
     stdio: ['ignore', 'inherit', 'inherit'],
-    env: { ...process.env, ...plain, PLAYWRIGHT_JSON_OUTPUT_FILE: browserReport },
+    env: { ...process.env, ...plain, PLAYWRIGHT_JSON_OUTPUT_FILE: browserReport, TEST_SIZE: 'small' },
   });
   const ok = run.status === 0;
   const time_s = ((performance.now() - start_ms) / 1000).toFixed(1);
