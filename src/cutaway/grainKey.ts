@@ -1,11 +1,12 @@
-// A key to the grains at the foot of the picture: each class as it is drawn in the hole, with its name.
+// A key to what is drawn in the hole, at the foot of the picture: each class of grains, the fluid's streaks, and the skin once there is one.
 
 import { Container, Graphics, Sprite } from 'pixi.js';
 import { t } from '../words';
 import { grainSize_px } from './grainSize';
 import { halfOf } from './place';
-import type { Part } from './part';
+import { createMemory, type Part } from './part';
 import { scatter } from './scatter';
+import { skinned } from './skin';
 import { SPECK_PX, STONE_FROM_px, STONE_PX } from './textures';
 
 const CLASSES = [
@@ -25,15 +26,17 @@ export function createGrainKey(): Part {
   for (const row of grains) layer.addChild(...row);
   const stroke = new Graphics();
   layer.addChild(stroke);
+  const memory = createMemory(1);
 
   return {
     layer,
     draw(view, { place, look, labels, textures, fresh, lens }) {
-      if (!fresh) return;
+      const skin = view.hole !== null && skinned(view.hole).length > 0;
+      if (!memory(Number(skin)) && !fresh) return;
       labels.open('grainKey');
       const step = place.text_px * 1.4;
       const foot = place.height_px - place.text_px * 6.9;
-      const head = foot - step * (CLASSES.length + 1);
+      const head = foot - step * (CLASSES.length + (skin ? 2 : 1));
       const low = place.ground_y + view.pit.suction.depth_m * place.bank_pxm + 20;
       const bandLow = place.ground_y + (view.neighbours?.bottom_m ?? 0) * place.depth_pxm + 10;
       const room_px = place.hole_x - halfOf(place, view.kit.bit_m / 2) * 2.3 - 60;
@@ -78,6 +81,15 @@ export function createGrainKey(): Part {
           halo: look.closed,
           room_px,
         });
+        if (skin) {
+          stroke.rect(x, y + step - 2.5, 22, 5).fill(look.cake);
+          labels.put('skin', t('cutaway.grainKeySkin'), x + 34, y + step, {
+            tone: 'quiet',
+            size: 0.92,
+            halo: look.closed,
+            room_px,
+          });
+        }
       }
       labels.close();
     },

@@ -2,6 +2,7 @@
 
 import { Container, Graphics } from 'pixi.js';
 import { DENSER } from './grainSize';
+import { drawGrass } from './grass';
 import { fluidColour, type Palette } from './palette';
 import { createMemory, type Part, type Scene } from './part';
 import { pitShape, wallX, type ChamberShape, type PitShape } from './pitShape';
@@ -43,6 +44,7 @@ export function createPit(): Part {
       drawWalls(pen, shape, scene);
       drawStick(pen, shape.suction, scene);
       drawStrainer(pen, shape, pit.strainerBlocked_frac, scene);
+      drawGrass(pen, shape, pit.strainerBlocked_frac, scene);
     },
     thingAt(view, { place }, x, y) {
       if (!view.pit.dug) return null;

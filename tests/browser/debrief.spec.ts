@@ -38,6 +38,10 @@ test('the timeline is read by keys and the drawing follows; nothing of the groun
   await page.keyboard.press('End');
   await expect(told).toContainText('Stem: 3 rods', { timeout: 30_000 });
   await expect(page.getByText(/^At 43 min/)).toBeVisible();
+  await expect(told).not.toContainText('Lens at the bit');
+  await page.getByRole('button', { name: 'Hand lens' }).click();
+  await expect(told).toContainText('Lens at the bit');
+  await slider.focus();
   for (let n = 0; n < 5; n++) await page.keyboard.press('PageDown');
   await expect(told).not.toContainText('Stem: 3 rods', { timeout: 30_000 });
   expect(await page.locator('html').innerHTML()).not.toMatch(GROUND);

@@ -15,15 +15,6 @@ export interface Way {
 
 const PLACES = ['runs', 'help', 'words', 'about', 'nowhere'] as const;
 const BRIEFS = ['first-rods', 'the-screen', 'open-well'] as const;
-const STEPS = [
-  'The whole run',
-  'The ground',
-  'How it ended',
-  'Points and reasons',
-  'What it cost',
-  'What next',
-] as const;
-
 async function goTo({ page, origin }: Way, place: string): Promise<void> {
   await page.goto(`${origin}/?renderer=canvas#/${place}`);
   await page.getByRole('heading', { level: 1 }).first().waitFor();
@@ -49,7 +40,7 @@ const ASKED: readonly (readonly [key: string, name: string])[] = [
   ['m', 'question, powder'],
   ['l', 'question, a layer'],
   ['w', 'question, the clock'],
-  ['h', 'hints'],
+  ['h', 'question, a note'],
 ];
 
 async function theHole(way: Way): Promise<void> {
@@ -65,6 +56,8 @@ async function theHole(way: Way): Promise<void> {
   }
   await page.getByRole('button', { name: 'Menu' }).click();
   await take('the menu');
+  await page.getByRole('button', { name: 'Ask for a hint' }).click();
+  await take('hints');
 }
 
 async function theWell(way: Way): Promise<void> {
@@ -72,32 +65,36 @@ async function theWell(way: Way): Promise<void> {
   await opened(way, wellRunFile('stopped'));
   await atWork(page, 'Well stopped');
   await take('the drilled hole');
-  await page.keyboard.press('p');
-  const plan = page.getByRole('dialog', { name: 'Plan the well' });
-  if (await plan.isVisible().catch(() => false)) {
-    await take('the planning board');
-    await page.keyboard.press('Escape');
-  }
+  await page.getByRole('button', { name: /^Plan the well/ }).click();
+  await page.getByRole('dialog', { name: 'Plan the well' }).waitFor();
+  await take('the planning board');
+  await page.keyboard.press('Escape');
   await opened(way, wellRunFile('tested'));
   await atWork(page, 'Well tested');
   await take('the tested well');
 }
 
-async function theDebrief(way: Way): Promise<void> {
+/** All steps of looking back on a finished run. */
+async function theDebrief(way: Way, lessonId: string, crew: string, seed: number): Promise<void> {
   const { page, take } = way;
-  const lesson = lessonById('first-rods')!;
-  await opened(way, writeRunFile(playCrew(lesson, 'green', 7), lesson, { who: 'T-01', name: 'Green run' }));
-  await page.getByRole('button', { name: 'Look back on Green run' }).click({ timeout: 120_000 });
-  await page.getByRole('checkbox').first().waitFor({ timeout: 60_000 });
-  await take('debrief, own view');
+  const lesson = lessonById(lessonId)!;
+  const name = `Run of ${lessonId}`;
+  await opened(way, writeRunFile(playCrew(lesson, crew, seed), lesson, { who: 'T-01', name }));
+  await page.getByRole('button', { name: `Look back on ${name}` }).click({ timeout: 120_000 });
+  await page.getByRole('checkbox').first().waitFor({ timeout: 200_000 });
+  await take(`debrief of ${lessonId}, own view`);
   for (const question of await page.locator('main fieldset').all())
     await question.getByRole('checkbox').first().check();
   await page.getByRole('button', { name: 'That is my view' }).click();
-  for (const step of STEPS) {
-    await page.getByRole('button', { name: new RegExp(`^\\d ${step}$`) }).click();
-    await page.getByRole('heading', { level: 2, name: step }).waitFor();
-    if (step === 'What it cost') await page.getByText(/^It is all worked out/).waitFor({ timeout: 300_000 });
-    await take(`debrief, ${step.toLowerCase()}`);
+  const steps = page.getByRole('navigation', { name: 'Steps' }).getByRole('button');
+  await steps.first().waitFor();
+  for (const step of (await steps.allTextContents()).slice(1)) {
+    const title = step.replace(/^\s*\d\s*/, '').trim();
+    await steps.filter({ hasText: title }).click();
+    await page.getByRole('heading', { level: 2, name: title }).waitFor();
+    await page.getByText('The run is being played again').waitFor({ state: 'detached', timeout: 120_000 });
+    if (title === 'What it cost') await page.getByText(/^It is all worked out/).waitFor({ timeout: 300_000 });
+    await take(`debrief of ${lessonId}, ${title.toLowerCase()}`);
   }
 }
 
@@ -119,5 +116,6 @@ export async function throughTheApp(way: Way, theme: string): Promise<void> {
   }
   await theHole(way);
   await theWell(way);
-  await theDebrief(way);
+  await theDebrief(way, 'first-rods', 'green', 7);
+  await theDebrief(way, 'the-seal', 'steady', 2);
 }

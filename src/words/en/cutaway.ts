@@ -23,6 +23,7 @@ export const cutaway = {
   'cutaway.lensBar': '{cm:1} cm',
   'cutaway.grainKey': 'in the hole, as drawn',
   'cutaway.grainKeyFluid': 'moves with the fluid',
+  'cutaway.grainKeySkin': 'skin on the wall',
   'cutaway.follow': 'Follow the bit',
 
   'cutaway.kind.topsoil': 'topsoil',

@@ -20,10 +20,12 @@ export interface FixtureChoice {
   cake_m?: number;
   falling?: boolean;
   seep_m2s?: number;
-  /** One cell half as wide, one class twice as much, the pit so much lower, m. */
   /** Who is there and at what; the sky. */
   crew?: CutawayView['crew'];
   sky?: CutawayView['sky'];
+  /** What is caught on the strainer. */
+  blocked_frac?: number;
+  /** One cell half as wide, one class twice as much, the pit so much lower, m. */
   halvedCell?: number;
   doubledClass?: number;
   pitDown_m?: number;
@@ -144,7 +146,7 @@ export function fixtureView(choice: FixtureChoice = {}): CutawayView {
       },
       notch_m: 0.15,
       strainer_m: 0.25,
-      strainerBlocked_frac: 0.2,
+      strainerBlocked_frac: choice.blocked_frac ?? 0.2,
       polymer_gL: choice.polymer_gL ?? 0.4,
     },
     hole: blind ? null : hole,

@@ -17,7 +17,7 @@ test('on a phone each small change of the hole, its load, the pit or the fluid c
     { falling: true },
     { levelDown_m: 0.3 },
   ];
-  const open: FixtureChoice[] = [{ pitDown_m: 0.02 }, { polymer_gL: 0.8 }, { flowing: false }];
+  const open: FixtureChoice[] = [{ pitDown_m: 0.02 }, { polymer_gL: 0.8 }, { flowing: false }, { blocked_frac: 0.5 }];
   for (const lens of [0, 1] as const) {
     for (const level of ['hole', 'blind'] as const) {
       await page.evaluate((power) => (window as unknown as Globals).cutaway.holdLens(power), lens);
