@@ -51,6 +51,8 @@ export function build(root) {
   console.log('Building the app.');
   runVite(root, ['build', '--logLevel', 'warn']);
   runVite(root, ['build', '--mode', 'single', '--logLevel', 'warn']);
+  // The pictures are for those who read about the project, not for those who use it.
+  rmSync(join(root, 'dist', 'pictures'), { recursive: true, force: true });
   writeLicences(join(root, 'dist'));
   writeFileSync(join(root, 'dist', APP_FILE), selfContained(join(root, 'dist-single')));
   writeFileSync(join(root, 'dist', '.built-from'), hash);
