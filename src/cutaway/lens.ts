@@ -83,7 +83,7 @@ export function createLens(resolution: number): Lens {
 
   const shapeMemory = createMemory(6);
   const markMemory = createMemory(6);
-  const facts: LensFacts = { times: 1, across_m: 1, slower: 1, at: 'bit', close: false };
+  const facts: LensFacts = { times: 1, across_m: 1, slower: 1, at: 'bit', close: false, top_px: 0 };
   let power: LensPower = 0;
   let spot: LensSpot = { x: 0, y: 0, diameter_px: 1 };
   let anchor_m = Number.NaN;
@@ -182,6 +182,7 @@ export function createLens(resolution: number): Lens {
       facts.close = power === 2;
       facts.at = lensAim(view, scene.bit_m, facts.close).at;
       spot = lensSpot(view, scene.place);
+      facts.top_px = spot.y - spot.diameter_px / 2;
       facts.times = lensTimes(scene.place, view.kit.bit_m, spot.diameter_px, facts.close);
       const pxm = scene.place.depth_pxm * facts.times;
       facts.across_m = spot.diameter_px / pxm;

@@ -17,7 +17,7 @@ export function createNeighbours(): Part {
 
   return {
     layer,
-    draw(view, { place, look, labels, fresh }) {
+    draw(view, { place, look, labels, fresh, lens }) {
       if (!fresh) return;
       band.clear();
       labels.open('neighbours');
@@ -45,7 +45,10 @@ export function createNeighbours(): Part {
       const below = y - place.text_px * 0.7 < pit_y ? pit_y + place.text_px * 0.9 : y;
       // The notes on the scales stand at the foot of the picture.
       const notes_y = place.height_px - place.text_px * (place.compact ? 3.4 : 5);
-      const clear = below > notes_y ? Math.min(top, notes_y) - place.text_px * 0.8 : below;
+      const free = below > notes_y ? Math.min(top, notes_y) - place.text_px * 0.8 : below;
+      // The lens lies over the foot of the picture: the words keep above it, or a tap has to tell them.
+      const clear = Math.min(free, lens ? lens.top_px - place.text_px : Infinity);
+      if (clear < free && clear - place.text_px * 0.7 < pit_y) return labels.close();
       // In little room over opened ground the words would lie on the names of the layers: a tap tells them.
       if (aside && place.compact) return labels.close();
       const how = {

@@ -17,6 +17,8 @@ export interface LensFacts {
   /** What it is held to, and whether it looks at the wall there. */
   at: 'bit' | 'screen' | 'casing' | 'bottom';
   close: boolean;
+  /** Upper edge of its glass in the picture. */
+  top_px: number;
 }
 
 export interface Scene {

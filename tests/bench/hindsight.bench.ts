@@ -74,7 +74,7 @@ async function measured(id: string, crew: string, seed: number): Promise<Row[]> 
       onchange(progress) {
         last = progress;
         if (progress.known > 1) at.first ??= since();
-        if (progress.marks.length === progress.moments.length) at.marks ??= since();
+        if (progress.marks.every((mark) => mark !== undefined)) at.marks ??= since();
         if (progress.settled) at.settled ??= since();
         if (progress.all && at.all === undefined) {
           at.all = since();
