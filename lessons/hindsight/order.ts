@@ -1,6 +1,6 @@
-// Which moment to value next: first the beginning and, while that is worked on, moments near the end, which take the least time;
-// then the middle of the stretch with the largest drop, until no stretch falls that can be parted. So a first figure and
-// the dear stretches come out early, and short level ones are never parted.
+// Which moment to value next: first one near the end, which takes the least time, then the beginning and, while that is worked
+// on, more from the end; then the middle of the stretch with the largest drop, until no stretch falls that can be parted. So a
+// first figure and the dear stretches come out early, and short level ones are never parted.
 
 import { drop, LEAST_points } from './costs';
 import type { Value } from './value';
@@ -22,8 +22,12 @@ export const mustBeParted = (stretch: number, of: number, fall_points: number): 
 /** The next index to value, or null when nothing is left to part, or what is left hangs on what is taken. */
 export function nextIndex({ values, taken }: Known): number | null {
   const last = values.length - 1;
-  if (last >= 0 && !values[0] && !taken.has(0)) return 0;
-  if (!values[0]) return lateIndex({ values, taken });
+  if (last < 0) return null;
+  if (!values[0]) {
+    const late = lateIndex({ values, taken });
+    const begun = taken.size > 0 || values.some((value, index) => value && index < last);
+    return taken.has(0) || (late !== null && !begun) ? late : 0;
+  }
   let best: { index: number; fall: number; length: number } | null = null;
   let from = 0;
   for (let to = 1; to <= last; to++) {
@@ -39,12 +43,15 @@ export function nextIndex({ values, taken }: Known): number | null {
   return best?.index ?? null;
 }
 
-/** The moment in the last third before the earliest one that is known or taken, beginning left out; null when none is left between. */
+/** So large a part of what lies before the earliest moment that is known or taken is parted off at its end. */
+const LATE_frac = 1 / 6;
+
+/** A moment near the end of what lies before the earliest one that is known or taken; null when none is left between. */
 function lateIndex({ values, taken }: Known): number | null {
   let first = 1;
   while (first < values.length && !values[first] && !taken.has(first)) first++;
-  const index = first - Math.max(1, Math.floor(first / 3));
-  return index > 0 && index < first ? index : null;
+  const index = first - Math.max(1, Math.floor(first * LATE_frac));
+  return index > 0 ? index : null;
 }
 
 /** Has the looking back come to its end: both ends valued, and no stretch between two known moments left to be parted? */

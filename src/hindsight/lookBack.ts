@@ -148,6 +148,9 @@ export class LookBack {
   }
 
   #nextOrder(): Order | null {
+    // A first moment can be valued before the marks that are missing are laid.
+    const first = this.#options.scored && this.#taken.size === 0 ? this.#nextValue() : null;
+    if (first) return first;
     if (this.#unlaid.length > 0) return this.#nextMarks();
     return this.#options.scored ? (this.#nextValue() ?? this.#nextElsewhere()) : null;
   }

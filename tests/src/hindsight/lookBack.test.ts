@@ -131,11 +131,12 @@ describe('looking back', () => {
     expect(all.orders).toEqual([]);
   });
 
-  it('values a moment near the end while it values the first', () => {
+  it('values a moment near the end, then the first, before it lays a missing mark', () => {
     const work = desk();
-    lookedBack(work, 2, null, true, [...moments.keys()].map(markAt));
-    const [first, second] = valuedIn(work.orders);
-    expect([first, second! > moments.length / 2]).toEqual([0, true]);
+    lookedBack(work, 2, null, true, [...moments.keys()].slice(0, -1).map(markAt));
+    const [late, first] = valuedIn(work.orders);
+    expect([late! > moments.length / 2, first]).toEqual([true, 0]);
+    expect(work.orders.slice(0, 2).map(({ kind }) => kind)).toEqual(['value', 'marks']);
   });
 
   it('gives what a lost hand was at to another', () => {
