@@ -26,7 +26,8 @@ export function nextIndex({ values, taken }: Known): number | null {
   if (!values[0]) {
     const late = lateIndex({ values, taken });
     const begun = taken.size > 0 || values.some((value, index) => value && index < last);
-    return taken.has(0) || (late !== null && !begun) ? late : 0;
+    if (late !== null && (taken.has(0) || !begun)) return late;
+    if (!taken.has(0)) return 0;
   }
   let best: { index: number; fall: number; length: number } | null = null;
   let from = 0;

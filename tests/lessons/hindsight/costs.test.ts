@@ -89,15 +89,20 @@ describe('the order', () => {
     expect(costs.reduce((sum, { points }) => sum + points, 0)).toBe(40);
   });
 
-  it('hands the same moment to nobody twice, and none when all are taken', () => {
-    const values: (Value | undefined)[] = truth.map((value, i) => (i === 8 ? value : undefined));
-    const taken = new Set<number>();
-    for (let n = 0; n < 8; n++) {
-      const next = nextIndex({ values, taken })!;
-      expect(taken.has(next)).toBe(false);
-      taken.add(next);
+  it('hands the same moment to nobody twice, and none when all are taken that have to be known', () => {
+    for (const last of [8, 60]) {
+      const values = Array.from({ length: last + 1 }, (_, i) => (i === last ? scored(20) : undefined));
+      const taken = new Set<number>();
+      for (let next = nextIndex({ values, taken }); next !== null; next = nextIndex({ values, taken })) {
+        expect(taken.has(next)).toBe(false);
+        taken.add(next);
+      }
+      // As long as nobody knows whether anything fell, no stretch stays longer than an eighth of the run.
+      const edges = [...taken, last].sort((a, b) => a - b);
+      expect(edges[0]).toBe(0);
+      for (let i = 1; i < edges.length; i++)
+        expect(edges[i]! - edges[i - 1]!).toBeLessThanOrEqual(Math.max(1, last / 8));
     }
-    expect(nextIndex({ values, taken })).toBeNull();
   });
 
   it('is settled once no stretch that is still to be parted fell by more', () => {
