@@ -74,8 +74,16 @@ export function handsOffered(lesson: Lesson, desk: Desk): HandSet[] {
       return [...drilling, pit, fluid, tray, { group: 'well', hands: drillingWellHands(desk, well) }, book];
     const sets = wellSets(desk, well, phase);
     if (phase === 'pulling') return [...sets, ...drilling, pit, fluid, naming(tray, book)];
-    return phase === 'open' ? [...sets, pit, naming(tray, book)] : [...sets, naming(tray, book)];
+    return phase === 'open'
+      ? [...sets, pit, naming(tray, book)]
+      : [...sets.map((set) => withTopUp(set, pit)), naming(tray, book)];
   }
+}
+
+/** With the casing set, all that is left to do at the pit is to dip a bucket for the ring: it is kept full while it is filled. */
+function withTopUp(set: HandSet, pit: HandSet): HandSet {
+  if (set.group !== 'annulus') return set;
+  return { ...set, hands: [...set.hands, ...pit.hands.filter((hand) => hand.id === 'topUp')] };
 }
 
 /** No sample can be caught any more, but those in the tray can still be named: with the book. */

@@ -49,9 +49,15 @@ export function pressesTo(wanted: number, stands: number, names: readonly string
     const counts = strides(wanted - from, steps);
     if (!counts) continue;
     const of = steps.length > 1 ? counts : [counts[1]!];
+    const strided = of.map((times, i) => ({
+      name: named(steps[i]!, times),
+      times: Math.abs(times),
+      way: Math.sign(times),
+    }));
     const presses = [
       ...(chip === null ? [] : [{ name: chip, times: 1 }]),
-      ...of.flatMap((times, i) => (times === 0 ? [] : [{ name: named(steps[i]!, times), times: Math.abs(times) }])),
+      // Up before down: a stride down from a small amount would stop at the least that can be set.
+      ...strided.filter(({ times }) => times > 0).sort((a, b) => b.way - a.way),
     ];
     const count = (all: readonly Press[]): number => all.reduce((sum, { times }) => sum + times, 0);
     if (best === null || count(presses) < count(best)) best = presses;

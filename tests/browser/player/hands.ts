@@ -8,6 +8,8 @@ export interface Hand {
   readonly key?: string;
   /** Where a well is made it stands with the hands of the well. */
   readonly movesToWell?: true;
+  /** Where it stands once its own group is gone. */
+  readonly laterTab?: string;
 }
 
 export interface Hands {

@@ -32,7 +32,9 @@ export function tapper(page: Page): Hands {
     async hand(hand, times = 1, inVain = false) {
       const atWell = page.getByRole('tab', { name: 'Well', exact: true });
       const moved = hand.movesToWell && (await atWell.count()) > 0;
-      const tab = moved ? atWell : page.getByRole('tab', { name: hand.tab, exact: true });
+      const own = page.getByRole('tab', { name: hand.tab, exact: true });
+      const gone = hand.laterTab !== undefined && (await own.count()) === 0;
+      const tab = moved ? atWell : gone ? page.getByRole('tab', { name: hand.laterTab!, exact: true }) : own;
       if ((await tab.getAttribute('aria-selected')) !== 'true') await tap(tab);
       await press(onScreen(page, hand), times, inVain);
     },

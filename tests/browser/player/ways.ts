@@ -146,7 +146,7 @@ export const WAYS: Readonly<Record<ActionName, Way>> = {
   readStick: { hand: pit('Read stick', '5') },
   funnelTest: { hand: fluid('Funnel', 'z') },
   addWater: { hand: pit('Add water', '6'), answers: [amount('water_L')], confirm: 'Pour it in' },
-  topUp: { hand: pit('Top up', ';'), answers: [amount('fluid_L')], confirm: 'Pour it in' },
+  topUp: { hand: { ...pit('Top up', ';'), laterTab: 'Fill' }, answers: [amount('fluid_L')], confirm: 'Pour it in' },
   digOutPit: {
     hand: pit('Dig out', '7'),
     answers: [

@@ -47,6 +47,11 @@ describe('the hands of a lesson with a well', () => {
     expect(groups(setWell())).toEqual(['well', 'annulus', 'water', 'finish', 'book']);
   });
 
+  it('keep the bucket for the ring with the filling, once the pit has stepped back', () => {
+    expect(hands(lessonRun('pullingOut', 0), 'annulus')).not.toContain('topUp');
+    expect(hands(setWell(), 'annulus')).toContain('topUp');
+  });
+
   it('keep the naming of samples with the book', () => {
     expect(hands(setWell(), 'book')[0]).toBe('nameSample');
   });
