@@ -24,6 +24,8 @@ function seep(run: Run, chamber: Chamber): void {
   const { work, state } = run;
   chamberRheologyInto(run, chamber);
   const viscosity_Pas = apparentViscosity_Pas(work.rheology, CREEP_1s);
+  // Powder in next to no water is a crust: nothing of it runs. Its thickness is beyond all numbers.
+  if (!(viscosity_Pas < Infinity)) return;
   const lost_m3 = seepage_m3s(chamber, work.pitGround, viscosity_Pas) * TICK_s;
   if (lost_m3 > 0) takeWater(chamber, lost_m3, work.spilled);
   else {
