@@ -1,7 +1,6 @@
 // How a crew brings the casing down: glue, pull, run, work what hangs.
 
-import type { ActionName, Senses } from '$sim';
-import { topUp } from './carefulWater';
+import type { Senses } from '$sim';
 import { does, type Deed } from './crew';
 import { busyWith, mayTry, type Patience } from './patience';
 import type { WellMemory } from './wellMemory';
@@ -11,8 +10,6 @@ import { STYLES } from './wellStyle';
 const TRIES = 5;
 /** The casing is let down at most so often before it counts as hung. */
 const RUNS = 12;
-/** What is poured down the open hole at a time, L. */
-const BUCKET_L = 20;
 /** Goes at a stuck stem before the hole is given up. */
 const WORK_STEM = 20;
 
@@ -28,18 +25,6 @@ export function joinDeed(patience: Patience, senses: Senses): Deed | null | unde
   if (casing.joined >= casing.pieces) return undefined;
   if (busyWith(senses, 'joinCasing') || senses.hands.free < 1 || !mayTry(patience, senses, 'joinCasing')) return null;
   return does('joinCasing');
-}
-
-/** Filling that leaves a hand free; the seal is not rinsed. */
-const FILLING: readonly ActionName[] = ['pourPack', 'placeSeal', 'backfill', 'sound'];
-
-/** While one glues, fills in or sounds, the other keeps hole and ring full. */
-export function tendDeed(memory: WellMemory, patience: Patience, senses: Senses): Deed | undefined {
-  const { tendsHole, tendsRing } = STYLES[memory.style];
-  const hole = tendsHole && busyWith(senses, 'joinCasing');
-  const open = memory.filling === 'pack' || memory.filling === 'backfill';
-  const ring = tendsRing && open && FILLING.some((action) => busyWith(senses, action));
-  return hole || ring ? topUp(patience, senses, BUCKET_L) : undefined;
 }
 
 /** A stem that the hole holds is worked with the flow on; what does not come is given up with the hole. */

@@ -5,11 +5,12 @@ import { does, type Deed } from './crew';
 import { coarseBelow, ownLayers } from './ownLayers';
 import { mayTry, type Patience } from './patience';
 import { bestSpot } from './wellJob';
-import { casingDeed, joinDeed, tendDeed } from './wellCasing';
+import { casingDeed, joinDeed } from './wellCasing';
 import { fillDeed, sealDeed } from './wellFill';
 import { finishDeed, setDeed, washDeed } from './wellFinish';
 import type { WellMemory } from './wellMemory';
 import { STYLES } from './wellStyle';
+import { tendDeed } from './wellTend';
 
 /** The drilling is over: the crew is making the well. */
 export const pastDrilling = ({ well }: Senses): boolean =>

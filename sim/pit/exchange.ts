@@ -72,6 +72,15 @@ export function spillOver(pit: PitState, out: Parcel): number {
   return spilled_m3;
 }
 
+/** All that stands and lies in the pit is added to out, lumps of powder left aside; the pit is not changed. */
+export function allOf(pit: PitState, out: Parcel): void {
+  for (const { water_m3, dissolved_kg, solids_m3, deposit_m3 } of [pit.settling, pit.suction]) {
+    out.water_m3 += water_m3;
+    for (let s = 0; s < SUBSTANCE_COUNT; s++) out.dissolved_kg[s] += dissolved_kg[s];
+    for (let k = 0; k < CLASS_COUNT; k++) out.solids_m3[k] += solids_m3[k] + deposit_m3[k];
+  }
+}
+
 /** Levels the two chambers out through the notch: a chamber gives down to the notch at most. Call after settlePit. */
 export function levelOut(pit: PitState, work: PitWork): void {
   const settling_m = -levelBelowRim_m(pit.settling);

@@ -211,7 +211,8 @@ export function sensesOf(run: Run): Senses {
     },
     feel: state.feel && { word: state.feel.word, salty: state.feel.salty, time_s: state.feel.tick },
     funnel: state.funnel && { seconds_s: state.funnel.seconds_s, time_s: state.funnel.tick },
-    stick: state.stick && { level_m: state.stick.level_m, time_s: state.stick.tick },
+    // Fluid that is just running over the rim is read as none below it.
+    stick: state.stick && { level_m: Math.max(0, state.stick.level_m), time_s: state.stick.tick },
     tray: trayOf(state, run.work.seen),
     stem: {
       rods: stem.rods,

@@ -12,7 +12,7 @@ import {
   type Senses,
 } from '$sim';
 import { entriesBefore, isOver, MarkBook, restCrew, type Crew, type Deed, type Lesson } from '$lessons';
-import { feltMessage, isDanger, type FeltMessage } from './felt';
+import type { FeltMessage } from './felt';
 import { TextLog } from './textLog.svelte';
 import { createTicker, type Speed } from './ticker';
 
@@ -67,7 +67,6 @@ export class Session {
   #onDeed: OnDeed | null = null;
   /** Tick at which the driving crew last looked: it looks once a second. */
   #lookedAt = -1;
-  #eventsSeen = 0;
   #savedAt_ms: number;
   #lookedAt_ms = -Infinity;
   /** Seconds were played since the senses were read. */
@@ -86,8 +85,7 @@ export class Session {
     };
     this.#now_ms = options.now_ms ?? (() => performance.now());
     this.#savedAt_ms = this.#now_ms();
-    this.#log = new TextLog(options.lesson.senses);
-    this.#eventsSeen = this.run.record.events.length;
+    this.#log = new TextLog(options.lesson.senses, this.run.record.events.length);
     this.driver = restCrew(this.run, this.lesson);
     if (!isOver(this.run, this.lesson)) this.marks.take(this.run);
     this.#look();
@@ -175,8 +173,7 @@ export class Session {
     this.#speed = 0;
     this.run = replayRun(this.run.scenario, this.run.log.slice(0, logIndex), entry[0]);
     this.marks.backTo({ tick: entry[0], entries: logIndex });
-    this.#eventsSeen = this.run.record.events.length;
-    this.#log.backTo(entry[0]);
+    this.#log.backTo(entry[0], this.run.record.events.length);
     this.finished = false;
     this.drive(restCrew(this.run, this.lesson));
     return this.#act('goBack', { fromTick });
@@ -213,13 +210,13 @@ export class Session {
     this.#handle = null;
     const waiting = this.run.state.wait !== null;
     const hurried = this.driver !== null && this.hurried;
-    const heard = this.#eventsSeen;
+    const { heard } = this.#log;
     const ticked = waiting || hurried ? this.#engine(hurried) : this.#ticks(this.#ticker.due(now_ms, this.#speed));
     const waited = waiting && this.run.state.wait === null;
     if (ticked > 0) {
       this.played++;
       this.#behind = true;
-      const news = waited || this.#eventsSeen !== heard || this.#speed === 0 || isOver(this.run, this.lesson);
+      const news = waited || this.#log.heard !== heard || this.#speed === 0 || isOver(this.run, this.lesson);
       if (news || this.#now_ms() - this.#lookedAt_ms >= LOOK_EVERY_ms) this.#look();
     }
     if (waited || (ticked > 0 && this.#saveIsDue())) this.keep();
@@ -274,14 +271,7 @@ export class Session {
 
   /** Passes on what happened since the last look; true if it slowed the clock. */
   #hear(): boolean {
-    const { events } = this.run.record;
-    let danger = false;
-    for (; this.#eventsSeen < events.length; this.#eventsSeen++) {
-      const event = events[this.#eventsSeen]!;
-      const message = feltMessage(event);
-      if (message && message.key !== `event.taskDone.${this.held}`) this.#log.say(message);
-      if (isDanger(event.name)) danger = true;
-    }
+    const danger = this.#log.hear(this.run.record.events, this.held);
     // A crew that plays knows what to do: nobody has to hurry to the hands.
     if (danger && this.#speed > 1 && !this.driver) {
       this.#speed = 1;

@@ -6,7 +6,7 @@ import { grainSize_px } from './grainSize';
 import { halfOf } from './place';
 import { createMemory, type Part } from './part';
 import { scatter } from './scatter';
-import { skinned } from './skin';
+import { skinShare } from './skin';
 import { SPECK_PX, STONE_FROM_px, STONE_PX } from './textures';
 
 const CLASSES = [
@@ -31,7 +31,7 @@ export function createGrainKey(): Part {
   return {
     layer,
     draw(view, { place, look, labels, textures, fresh, lens }) {
-      const skin = view.hole !== null && skinned(view.hole).length > 0;
+      const skin = view.hole !== null && skinShare(view.hole) > 0;
       if (!memory(Number(skin)) && !fresh) return;
       labels.open('grainKey');
       const step = place.text_px * 1.4;

@@ -5,10 +5,11 @@ import type { Scene } from './part';
 import { wallX, type PitShape } from './pitShape';
 import { scatter } from './scatter';
 
+/** How many there are. ASSUMED: enough to be seen, too few to hide the fluid. */
 const BLADES = 8;
 /** Share of the chamber's length in which the blades float: the stick at its side stays free. */
 const AFLOAT_frac = 0.7;
-/** Length of a blade on the bank's scale, m. */
+/** Length of a blade on the bank's scale, m. ASSUMED. */
 const BLADE_m = 0.09;
 
 /** How many blades hang on the strainer: as large a part of all as is blocked. Worked value: .3 -> 2. */

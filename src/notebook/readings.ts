@@ -14,7 +14,7 @@ export function stickReadings(run: Run): StickReading[] {
     if (event.name !== 'taskDone' || event.data['action'] !== 'readStick') continue;
     const last = stick?.tick === event.tick ? stick.level_m : null;
     const level_m = last ?? tracedLevel_m(run, event.tick);
-    if (level_m !== null) readings.push({ time_s: event.tick, level_m });
+    if (level_m !== null) readings.push({ time_s: event.tick, level_m: Math.max(0, level_m) });
   }
   return readings;
 }

@@ -6,6 +6,7 @@ import { CHANNEL_WIDTH_m } from '../pitWeather';
 import { emptyParcel } from '../../hole/parcel';
 import { DURATION_s } from '../../materials/durations';
 import { digOut } from '../../pit/dig';
+import { allOf } from '../../pit/exchange';
 import { freeVolume_m3, levelBelowRim_m } from '../../pit/level';
 import { countOut } from '../boundary';
 import { dip, dipIntoWell } from '../topUp';
@@ -83,6 +84,11 @@ export const pitDeeds: Deeds = {
     end: (run, task) => {
       const { state } = run;
       const { settling, suction, notch_m } = run.kit;
+      // What ran out of the hole before there was a pit has gone over the ground. No powder was in it: that wants a pit.
+      const { spilled } = run.work;
+      emptyParcel(spilled);
+      allOf(state.pit, spilled);
+      countOut(state.boundary, spilled);
       const chamber = (volume_m3: number, depth_m: number) => ({ area_m2: volume_m3 / depth_m, depth_m });
       state.pit = createPit({
         settling: chamber(task.data.settling_m3, settling.depth_m),

@@ -7,10 +7,10 @@ const MOST_LOST = 1e-9;
 const NEVER_NEGATIVE = /_(m3|m4|kg|kgm3|L|gL|frac|s|m2|m|Pa)$/;
 type Rule = { readonly least: number; readonly most: number };
 
-/** Lengths with a sign: how far a lift (negative) or a lowering has still to go. */
-const SIGNED: readonly string[] = ['motion_m'];
-/** Depths of water in and about a well: it may stand in the casing above the ground. */
-const STANDS_UP = /(well|signs)\..*(level_m|static_m|lowest_m|recovered_m)$/;
+/** With a sign: how far a lift (negative) or a lowering has still to go; the time reckoned for a rod, which the last one may overrun. */
+const SIGNED: readonly string[] = ['motion_m', 'left_s'];
+/** Depths of water in and about a well: it may stand in the casing above the ground; and in a full pit above the rim until it runs off. */
+const STANDS_UP = /(well|signs|stick)\..*(level_m|static_m|lowest_m|recovered_m)$/;
 const ANY: Rule = { least: -Infinity, most: Infinity };
 /** Depths of which -1 says that there is none. */
 const MAY_BE_NONE: readonly string[] = ['refusedAt_m', 'looked_m'];
