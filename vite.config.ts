@@ -48,7 +48,7 @@ function withoutUnusedRenderer(): Plugin {
 }
 
 // Only where tests run: a build need not read the test runner.
-const order = process.env.VITEST ? { sequencer: (await import('./tests/run/longFirst')).LongFirst } : {};
+const order = process.env.VITEST ? { sequencer: (await import('./tests/run/longFirst.ts')).LongFirst } : {};
 
 export default defineConfig(({ mode }) => {
   const single = mode === 'single';
@@ -71,7 +71,8 @@ export default defineConfig(({ mode }) => {
       emptyOutDir: true,
       target: 'es2022',
       // So the first screen, which lists the lessons, need not fetch the physics behind the same door.
-      rolldownOptions: { treeshake: { moduleSideEffects: (id) => !isPure(id) } },
+      // How long the plugins took is of no use to those who start the app.
+      rolldownOptions: { treeshake: { moduleSideEffects: (id) => !isPure(id) }, checks: { bundlerTimings: false } },
       // Made into a text by src/serve/build.mjs.
       license: { fileName: 'licences.json' },
       // The drawing library is large, but it lies in a chunk of its own that the first screen does not fetch.
