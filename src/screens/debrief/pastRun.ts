@@ -1,6 +1,7 @@
-// The run as it stood at a moment that has passed: from the nearest snapshot, played on in short slices so that the page stays alive.
+// The run as it stood at a moment that has passed: from the nearest snapshot, or from its beginning where there is none before it (the
+// work of a crew that was relieved has none), played on in short slices so that the page stays alive.
 import { runAtMark, type Mark, type Past } from '$lessons';
-import { playLog, type Run } from '$sim';
+import { createRun, playLog, type Run } from '$sim';
 
 /** Job seconds played at a time, and the rest between, ms. */
 const SLICE_s = 300;
@@ -29,16 +30,16 @@ export function pastRun(
   function begin(): void {
     const mark = markBefore(marks(), wanted);
     const goesOn = run !== null && run.state.tick <= wanted && run.state.tick >= (mark?.tick ?? 0);
-    if (!goesOn) run = mark ? runAtMark(past, mark) : null;
+    const from = goesOn ? run! : mark ? runAtMark(past, mark) : createRun(past.scenario);
+    run = from;
     onreach(null);
-    go();
+    go(from);
   }
 
-  function go(): void {
-    if (!run) return;
-    playLog(run, past.log, run.log.length, Math.min(wanted, run.state.tick + SLICE_s));
-    if (run.state.tick < wanted) timer = setTimeout(go, REST_ms);
-    else onreach(run);
+  function go(from: Run): void {
+    playLog(from, past.log, from.log.length, Math.min(wanted, from.state.tick + SLICE_s));
+    if (from.state.tick < wanted) timer = setTimeout(() => go(from), REST_ms);
+    else onreach(from);
   }
 
   return {
