@@ -79,13 +79,14 @@ const PLAYED: Readonly<Record<string, () => Run>> = {
   casingFloats: () => playedTo('casingFloats', lessonById('open-well')!, 3, 'careful', emptyCasing),
   nightfall: untilDark,
   bitRefused: () => playedTo('bitRefused', hole('laterite-upland', 10), 2, 'green'),
+  'wallFails.gap': () => playedTo('wallFails.gap', hole('terrace', 5), 12, 'green'),
 };
 
 /**
- * What the grounds of the lessons do not bring about, by the number of the random job that does: a fall through the gaps of gravel held by pressure
- * alone (careful crews lose their returns before), and stiff clay that closes an empty hole more than twenty metres deep.
+ * What no ground of the lessons brings about, by the number of the random job that does: firm clay that closes an empty hole more than twenty metres deep.
+ * Soft clay, which the lessons have, is stronger the deeper it lies: it narrows a hole with water in it, and does not close it.
  */
-const BEYOND: Readonly<Record<string, number>> = { 'wallFails.gap': 25, holeClosed: 68 };
+const BEYOND: Readonly<Record<string, number>> = { holeClosed: 68 };
 const TICKS = 1200;
 
 describe('what can go wrong', { timeout: 60_000 }, () => {

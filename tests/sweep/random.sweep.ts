@@ -1,12 +1,13 @@
-// Five thousand random runs: every invariant holds in each, and between them they meet all that can happen.
+// Five thousand random runs, and wells with a string that asks for trouble: every invariant holds in each, and between them they meet all that can happen.
 import { EVENT_NAMES, REFUSAL_KEYS } from '$sim';
-import { LONG_EVERY, ticksFor } from '../sim/random/jobs';
+import { LONG_EVERY, POOR_STRINGS_FROM, ticksFor } from '../sim/random/jobs';
 import { added, type Counts, type Tally } from '../sim/random/tally';
 import { trial } from '../sim/random/trial';
 import { CAUSES } from '../../sim/hole/wall/failures';
 import type { Claim, Sweep } from './sweep';
 
-const RUNS = 5000;
+const POOR_STRINGS = 300;
+const RUNS = POOR_STRINGS_FROM + POOR_STRINGS;
 const RUNS_PER_TASK = 50;
 const TICKS = 1200;
 /** One run in LONG_EVERY goes on for hours, for what takes its time. */
@@ -29,7 +30,7 @@ interface Result {
 }
 
 const sweep: Sweep<Task, Result> = {
-  title: `${RUNS} random runs of ${TICKS / 60} job minutes, one in ${LONG_EVERY} of ${LONG_TICKS / 3600} hours`,
+  title: `${POOR_STRINGS_FROM} random runs of ${TICKS / 60} job minutes, one in ${LONG_EVERY} of ${LONG_TICKS / 3600} hours, and ${POOR_STRINGS} wells with a poor string`,
 
   tasks: () => Array.from({ length: RUNS / RUNS_PER_TASK }, (_, index) => ({ first: index * RUNS_PER_TASK })),
 

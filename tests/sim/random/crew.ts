@@ -13,7 +13,8 @@ import {
 import { darkAt } from '../../../sim/run/daylight';
 import { chance, nextAct, pick } from './draws';
 import { HABITS, HABIT_NAMES, type Move } from './habits';
-import { bringsItDown, makesAWell, WELL_HABITS, WELL_HABIT_NAMES } from './wellHabits';
+import { hasPoorString } from './jobs';
+import { bringsItDown, forcesItDown, makesAWell, WELL_HABITS, WELL_HABIT_NAMES } from './wellHabits';
 
 export interface Played {
   readonly run: Run;
@@ -54,6 +55,7 @@ function nextMoves(run: Run, stream: Stream, habits: readonly string[]): Move[] 
   if (state.tick > LATE_s) return HABITS.endsTheJob(run, stream);
   if (state.machine.stem === 'stuck') return HABITS.worksItFree(run, stream);
   if (state.completion.plan === null) return makesAWell(run, stream);
+  if (hasPoorString(scenario.seed)) return forcesItDown(run, stream);
   return chance(stream, 0.9) ? bringsItDown(run, stream) : HABITS.endsTheJob(run, stream);
 }
 

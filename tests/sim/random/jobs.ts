@@ -27,9 +27,13 @@ import { between, chance, pick } from './draws';
 
 const whole = (stream: Stream, low: number, high: number): number => Math.floor(between(stream, low, high + 1));
 
+/** From this number on every job is a well with a string that asks for trouble: lowered shut and empty, or thin and pulled about. */
+export const POOR_STRINGS_FROM = 5000;
+export const hasPoorString = (n: number): boolean => n >= POOR_STRINGS_FROM;
+
 /** One job in so many stands in clay that squeezes. */
 const CLAY_EVERY = 23;
-const inClay = (n: number): boolean => n % CLAY_EVERY === CLAY_EVERY - 1;
+const inClay = (n: number): boolean => n < POOR_STRINGS_FROM && n % CLAY_EVERY === CLAY_EVERY - 1;
 const CLAY_RODS = 14;
 
 /** One job in so many is meant for a run of hours: its stocks last. */
@@ -40,6 +44,7 @@ const WELL_EVERY = 8;
 const FIRST_JOBS = 300;
 const FIRST_WELL_EVERY = 30;
 const isWell = (n: number): boolean => {
+  if (hasPoorString(n)) return true;
   const wanted = n < FIRST_JOBS ? n % FIRST_WELL_EVERY === 11 : n % WELL_EVERY === 3;
   return wanted && !inClay(n) && n % LONG_EVERY !== LONG_EVERY - 1;
 };

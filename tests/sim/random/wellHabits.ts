@@ -12,6 +12,7 @@ import {
 } from '../../../sim';
 import { between, chance, pick } from './draws';
 import type { Habit, Move } from './habits';
+import { hasPoorString } from './jobs';
 
 const move = (after_s: number, action: Move['action'], payload: Move['payload'] = {}): Move => ({
   after_s,
@@ -33,6 +34,8 @@ const STOP: readonly Move[] = [
 const WEAK = { casing: 'pvc63thin', slotRows: 3, slotArc_mm: 49, slotSpacing_mm: 6 } as const;
 /** A closed string with few slots and close cloth: what is lowered fast without filling floats. */
 const CLOSED = { casing: 'pvc63', slotRows: 1, slotSpacing_mm: 60, cloth: 'fine', cap: true } as const;
+/** No slots at all. */
+const SHUT = { ...CLOSED, slotRows: 0 } as const;
 
 /** A plan that fits the hole; one in four of its figures is foolish. */
 function anyPlan(run: Run, stream: Stream): WellPlan {
@@ -41,7 +44,10 @@ function anyPlan(run: Run, stream: Stream): WellPlan {
   const to_m = chance(stream, 0.7) ? depth_m - between(stream, 0.1, 0.6) : between(stream, screen_m + 0.2, depth_m);
   const from_m = Math.max(0.1, to_m - screen_m);
   const packTop_m = Math.max(0.1, from_m - between(stream, -0.5, 1.5));
-  const manner = pick(stream, [{}, {}, {}, WEAK, WEAK, CLOSED]);
+  const manner = pick<Partial<WellPlan>>(
+    stream,
+    hasPoorString(run.scenario.seed) ? [WEAK, SHUT] : [{}, {}, {}, WEAK, WEAK, CLOSED],
+  );
   return {
     casing: pick(stream, CASING_NAMES.slice(0, 3)),
     screenFrom_m: from_m,
@@ -97,6 +103,18 @@ export const makesAWell: Habit = (run, stream) => {
     ...(joinsFirst ? [] : joins),
   ];
 };
+
+/** The hole is left to fall in before the casing comes; it is lowered fast and empty, and worked as hard as hands can. */
+export const forcesItDown: Habit = (_run, stream) => [
+  ...STOP,
+  move(1, 'stopDrilling'),
+  move(1, 'pullOut', { speed_ms: 0.5, topUp: false }),
+  move(1800, 'joinCasing'),
+  ...Array.from({ length: 4 }, () => move(305, 'joinCasing')),
+  move(whole(stream, 305, 7200), 'runCasing', { fill: false, speed_ms: 0.5 }),
+  move(200, 'workCasing', { time_s: 600 }),
+  move(605, 'workCasing', { time_s: 600 }),
+];
 
 /** Once more what is still wanting: rods out, joints, the casing down, worked where it hangs. */
 export const bringsItDown: Habit = (run, stream) => [
