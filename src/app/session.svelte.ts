@@ -19,7 +19,7 @@ import { createTicker, type Speed } from './ticker';
 /** Real time that one picture may spend on a wait at engine speed, so that the page stays alive. */
 const ENGINE_BUDGET_ms = 12;
 /** While the clock runs the senses are read anew so often, and when something happens: nobody reads faster, and what is written on the screen changes at each reading. */
-const LOOK_EVERY_ms = 100;
+const LOOK_EVERY_ms = 200;
 /** Hears of a deed of the crew that plays, what came of it, and what could be sensed in the moment before. */
 export type OnDeed = (deed: Deed, result: ActResult, senses: Senses) => void;
 

@@ -13,7 +13,9 @@ export interface CutawayOptions {
   onpoint?(what: Description | null, x_px: number, y_px: number): void;
   /** Told when zoom or "follow the bit" changed. */
   oncamera?(zoom: number, follow: boolean): void;
-  /** The graphics chip was taken away and has not come back: mount anew, the state is all that is needed. */
+  /** Told what the lens does when that changed, and whenever it was held or put away (null). */
+  onlens?(facts: LensFacts | null): void;
+  /** The picture was taken away and has not come back: mount anew, the state is all that is needed. */
   onlost?(): void;
   /** Told how many times wider the hole is drawn, and the least and most that fit, when that changed. */
   onwidth?(widening: number, least: number, most: number): void;
@@ -32,12 +34,8 @@ export interface Cutaway {
   widen(times: number | null): void;
   /** Holds the lens to the bit or the screen (1), to the wall there (2), or puts it away (0). */
   holdLens(power: LensPower): void;
-  /** What the lens does now; null when it is put away. */
-  lens(): LensFacts | null;
-  describeAt(x_px: number, y_px: number): Description | null;
-  setReducedMotion(on: boolean): void;
+  /** Asks what is there; onpoint has the answer. */
+  point(x_px: number, y_px: number): void;
   readonly kind: RendererKind;
-  /** Time that the last frames took to prepare and hand to the screen, ms, newest last. */
-  frameTimes_ms(): number[];
   destroy(): void;
 }

@@ -8,7 +8,6 @@ import type { CutawayView } from './shown';
 export interface Motion {
   /** Shown job seconds of the last advance. */
   readonly shown_s: number;
-  readonly pace_ratio: number;
   take(view: CutawayView, pace_ratio: number, scene: Scene | null, first: boolean): void;
   slower(view: CutawayView, scene: Scene): void;
   /** How many times slower things are shown where a metre of depth takes so many pixels. */
@@ -16,7 +15,6 @@ export interface Motion {
   /** Lets so many seconds of the wall clock pass; true while there is more to move. */
   advance(view: CutawayView, scene: Scene, wall_s: number): boolean;
   isMoving(view: CutawayView): boolean;
-  setStill(on: boolean): void;
 }
 
 /** A bit that jumps farther than this in one view was set there (a new rod, a step back); it does not travel. */
@@ -30,8 +28,8 @@ function fastestRise_ms(view: CutawayView): number {
   return fastest;
 }
 
-export function createMotion(startStill: boolean): Motion {
-  let still = startStill;
+/** still: nothing moves between two views. */
+export function createMotion(still: boolean): Motion {
   let pace_ratio = 1;
   let from_m = 0;
   let to_m = 0;
@@ -61,9 +59,6 @@ export function createMotion(startStill: boolean): Motion {
   return {
     get shown_s() {
       return shown_s;
-    },
-    get pace_ratio() {
-      return pace_ratio;
     },
     take(view, newPace_ratio, scene, first) {
       pace_ratio = newPace_ratio;
@@ -95,9 +90,5 @@ export function createMotion(startStill: boolean): Motion {
       return isMoving(view);
     },
     isMoving,
-    setStill(on) {
-      still = on;
-      if (on) travel = 1;
-    },
   };
 }

@@ -29,8 +29,6 @@ export interface Scene {
   labels: Labels;
   /** Size, camera, colours or words changed: everything has to be drawn anew. */
   fresh: boolean;
-  /** Nothing may move between two states. */
-  still: boolean;
   /** Bit depth to draw: between two ticks it runs from the last state to the present one. */
   bit_m: number;
   /** Turn of the stem, radians. */

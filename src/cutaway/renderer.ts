@@ -6,7 +6,7 @@ import 'pixi.js/unsafe-eval';
 import 'pixi.js/graphics';
 import 'pixi.js/sprite-tiling';
 import 'pixi.js/text';
-import { CanvasRenderer, WebGLRenderer, type Container } from 'pixi.js';
+import { CanvasRenderer, DOMAdapter, WebGLRenderer, type Container } from 'pixi.js';
 
 export type RendererKind = 'webgl' | 'canvas';
 
@@ -19,15 +19,11 @@ export interface Drawer {
   destroy(): void;
 }
 
-const MOST_RESOLUTION = 2;
-
-export const resolutionHere = (): number => Math.min(MOST_RESOLUTION, Math.max(1, globalThis.devicePixelRatio || 1));
-
 /** How long a lost picture may take to come back by itself, ms. */
 const BACK_WITHIN_ms = 1500;
 
 /** Tells when a picture that the system took away is back, or is not coming back. Returns what stops it. */
-export function watchLoss(canvas: HTMLCanvasElement, drawer: Drawer, back: () => void, gone: () => void): () => void {
+export function watchLoss(canvas: EventTarget, drawer: Drawer, back: () => void, gone: () => void): () => void {
   let waiting: ReturnType<typeof setTimeout> | undefined;
   const lost = (): void => {
     clearTimeout(waiting);
@@ -51,7 +47,8 @@ const SOFTWARE = /swiftshader|llvmpipe|softpipe|software|basic render/i;
 
 /** WebGL that the computer only imitates in software is slower than a plain canvas: then it counts as missing. */
 function hasFastWebGL(): boolean {
-  const probe = document.createElement('canvas').getContext('webgl2', { failIfMajorPerformanceCaveat: true });
+  const asked = { failIfMajorPerformanceCaveat: true };
+  const probe = DOMAdapter.get().createCanvas(1, 1).getContext('webgl2', asked) as WebGL2RenderingContext | null;
   if (!probe) return false;
   const named = probe.getExtension('WEBGL_debug_renderer_info');
   const maker = String(probe.getParameter(named ? named.UNMASKED_RENDERER_WEBGL : probe.RENDERER));
@@ -59,8 +56,11 @@ function hasFastWebGL(): boolean {
   return !SOFTWARE.test(maker);
 }
 
-export async function createDrawer(canvas: HTMLCanvasElement, wanted: 'auto' | RendererKind): Promise<Drawer> {
-  const resolution = resolutionHere();
+export async function createDrawer(
+  canvas: HTMLCanvasElement | OffscreenCanvas,
+  wanted: 'auto' | RendererKind,
+  resolution: number,
+): Promise<Drawer> {
   const options = {
     canvas,
     width: 16,

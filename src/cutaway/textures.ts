@@ -1,6 +1,6 @@
 // The few small pictures that the drawing repeats: hatch of the closed ground, patterns of the kinds, grains.
 
-import { CanvasSource, Texture } from 'pixi.js';
+import { CanvasSource, DOMAdapter, Texture, type ICanvas } from 'pixi.js';
 import { paintTile, TILES, type GroundInk, type PatternName } from '../charts/patterns';
 import type { Palette } from './palette';
 import { scatter } from './scatter';
@@ -23,17 +23,15 @@ export interface Textures {
   destroy(): void;
 }
 
-function canvasOf(width: number, height: number): [HTMLCanvasElement, CanvasRenderingContext2D] {
-  const canvas = document.createElement('canvas');
-  canvas.width = Math.round(width * SHARP);
-  canvas.height = Math.round(height * SHARP);
-  const context = canvas.getContext('2d');
+function canvasOf(width: number, height: number): [ICanvas, CanvasRenderingContext2D] {
+  const canvas = DOMAdapter.get().createCanvas(Math.round(width * SHARP), Math.round(height * SHARP));
+  const context = canvas.getContext('2d') as CanvasRenderingContext2D | null;
   if (!context) throw new Error('no 2D canvas');
   context.scale(SHARP, SHARP);
   return [canvas, context];
 }
 
-function textureOf(canvas: HTMLCanvasElement, repeat: boolean): Texture {
+function textureOf(canvas: ICanvas, repeat: boolean): Texture {
   return new Texture({
     source: new CanvasSource({
       resource: canvas,

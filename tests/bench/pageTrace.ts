@@ -81,7 +81,11 @@ export async function traced({ devtools }: AppPage, goesOn: () => Promise<void>)
 
 /** Tasks of the renderer's main thread, cut where a picture begins. */
 function workIn(events: readonly TraceEvent[]): Work {
-  const frames = events.filter(({ name }) => name === 'FireAnimationFrame');
+  // A worker that draws has frames of its own: they are not the page's.
+  const mains = events.filter(({ name, args }) => name === 'thread_name' && args?.name === 'CrRendererMain');
+  const frames = events.filter(
+    ({ name, pid, tid }) => name === 'FireAnimationFrame' && mains.some((main) => main.pid === pid && main.tid === tid),
+  );
   const thread = frames[0];
   if (!thread) return { perFrame_ms: [], perFrameRan_ms: [], longest_ms: 0, longestRan_ms: 0 };
   const own = ({ pid, tid }: TraceEvent): boolean => pid === thread.pid && tid === thread.tid;

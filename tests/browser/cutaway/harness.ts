@@ -1,7 +1,9 @@
 // What a test page needs to mount the drawing alone, without the app round it: views made by hand, or of a crew's run.
 import { createCrew, isOver, lessonById, scenarioOf } from '$lessons';
 import { act, createRun, sensesOf, step, type Run } from '$sim';
-import { mountCutaway, type Cutaway, type CutawayOptions, type CutawayView } from '../../../src/cutaway';
+import type { Cutaway, CutawayOptions, CutawayView, Description } from '../../../src/cutaway';
+import { mountWith } from '../../../src/cutaway/mount';
+import { pageHand } from '../../../src/cutaway/pageHand';
 import type { ViewLevel } from '../../../src/cutaway/shown';
 import { cutawayView } from '../../../src/cutaway/view';
 import { addMessages } from '../../../src/words';
@@ -11,8 +13,20 @@ import { withWell, type WellChoice } from './wellFixture';
 
 addMessages(laterMessages);
 
-export async function show(host: HTMLElement, options: CutawayOptions): Promise<Cutaway> {
-  return mountCutaway(host, options);
+/** The page draws here, so that each order is carried out when it is given. */
+export async function show(
+  host: HTMLElement,
+  options: CutawayOptions,
+): Promise<Cutaway & { describeAt(x_px: number, y_px: number): Description | null }> {
+  let there: Description | null = null;
+  const cutaway = await mountWith(pageHand, host, { ...options, onpoint: (what) => (there = what) });
+  return {
+    ...cutaway,
+    describeAt(x_px, y_px) {
+      cutaway.point(x_px, y_px);
+      return there;
+    },
+  };
 }
 
 export const handMade = (choice: FixtureChoice, well?: WellChoice): CutawayView =>

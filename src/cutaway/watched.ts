@@ -1,4 +1,4 @@
-// What the drawing looks at in each new view before it draws: what lies for good, what a close look follows, and how long pictures took.
+// What the drawing looks at in each new view before it draws: what lies for good, and what a close look follows.
 
 import type { CutawayView } from './shown';
 
@@ -19,17 +19,3 @@ export const siteOf = ({ level, holeNumber, pit, kit, stem, well }: CutawayView)
 /** What a close look follows: the bit, or, when the rods are out, the lower end of the casing. */
 export const watched_m = ({ stem, well }: CutawayView, bit_m: number): number =>
   stem.out ? (well?.casing?.shoe_m ?? 0) : bit_m;
-
-const KEPT_FRAMES = 120;
-
-/** How long the last pictures took, ms. */
-export function keptTimes(): { keep(time_ms: number): void; all(): number[] } {
-  const times: number[] = [];
-  return {
-    keep(time_ms) {
-      times.push(time_ms);
-      if (times.length > KEPT_FRAMES) times.shift();
-    },
-    all: () => times.slice(),
-  };
-}
