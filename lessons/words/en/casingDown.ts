@@ -19,7 +19,7 @@ export const casingDown = {
   'casingDown.card.hung': 'It hangs. Half a minute of gentle work, then look again.',
   'casingDown.card.floats': 'Closed and empty, it floats. Fill it with water.',
   'casingDown.card.snapped': 'The pipe has parted. Force does not bring it down.',
-  'casingDown.card.landed': 'It is down. Pour slowly: falling grains must not crowd.',
+  'casingDown.card.landed': 'It is down. Keep the ring full of fluid. Pour slowly: falling grains must not crowd.',
   'casingDown.card.poured': 'Did it fall all the way? Sound the ring.',
   'casingDown.card.sounded': 'Is the screen covered? Pour on, or leave it to the crew.',
   'casingDown.card.left': 'The crew goes on. Watch what your ring is worth.',
@@ -39,7 +39,7 @@ export const casingDown = {
   'casingDown.hint.pack': 'How do I pour the pack?',
   'casingDown.hint.pack.1': 'How wide is the ring that the grains must pass?',
   'casingDown.hint.pack.2': 'A crowd of grains jams and leaves a hollow. Sound often.',
-  'casingDown.hint.pack.3': 'Pour 2 litres a minute. Sound after each pour.',
+  'casingDown.hint.pack.3': 'Keep the ring full. Pour 2 litres a minute. Sound after each pour.',
 
   'casingDown.ask.level': 'What did the fluid in the hole do while the rods came out?',
   'casingDown.ask.level.1': 'It stayed at the top.',

@@ -45,8 +45,11 @@ function fillsPit({ opening }: Lesson, { session }: Desk): boolean {
   return opening.setOut === true || opening.pit_L / 1000 < LOW_frac * (settling.capacity_m3 + suction.capacity_m3);
 }
 
-/** The groups of hands of the lesson, in their fixed order. Acts whose only fruit is a sense that is off are left out. */
-export function handsOffered(lesson: Lesson, desk: Desk): HandSet[] {
+/**
+ * The groups of hands of the lesson, in their fixed order. Acts whose only fruit is a sense that is off are left out. Where all groups are
+ * seen at once no hand stands twice.
+ */
+export function handsOffered(lesson: Lesson, desk: Desk, allSeen: boolean): HandSet[] {
   const { session } = desk;
   const { senses, run } = session;
   const on = (sense: LessonSense): boolean => lesson.senses.includes(sense);
@@ -62,8 +65,10 @@ export function handsOffered(lesson: Lesson, desk: Desk): HandSet[] {
   const fluid: HandSet = { group: 'fluid', hands: fluidHands(desk, senses, on('feel'), on('funnel')) };
   const tray: HandSet = { group: 'tray', hands: trayHands(desk, senses) };
   const book: HandSet = { group: 'book', hands: bookHands(desk, run.state.ownLog.length, run.state.notes.length) };
-  const sets = setsOf();
-  return sets.filter(({ group }) => lesson.hands.includes(OF_WELL.includes(group) ? 'well' : (group as LessonGroup)));
+  const sets = setsOf().filter(({ group }) =>
+    lesson.hands.includes(OF_WELL.includes(group) ? 'well' : (group as LessonGroup)),
+  );
+  return allSeen ? once(sets) : sets;
 
   /** What there is to do at this stage of the work stands first; what is over steps back. */
   function setsOf(): HandSet[] {
@@ -78,6 +83,11 @@ export function handsOffered(lesson: Lesson, desk: Desk): HandSet[] {
       ? [...sets, pit, naming(tray, book)]
       : [...sets.map((set) => withTopUp(set, pit)), naming(tray, book)];
   }
+}
+
+function once(sets: readonly HandSet[]): HandSet[] {
+  const seen = new Set<string>();
+  return sets.map((set) => ({ ...set, hands: set.hands.filter(({ id }) => !seen.has(id) && seen.add(id)) }));
 }
 
 /** With the casing set, all that is left to do at the pit is to dip a bucket for the ring: it is kept full while it is filled. */

@@ -13,7 +13,7 @@ beforeAll(() => addMessages(laterMessages));
 function handsAtFirst(lesson: Lesson): string[] {
   const run = createRun(scenarioOf(lesson, 7));
   const session = new Session({ lesson, run, frames: { request: () => 1, cancel: () => undefined } });
-  return handsOffered(lesson, new Desk(session)).flatMap((set) => set.hands.map((hand) => hand.id));
+  return handsOffered(lesson, new Desk(session), false).flatMap((set) => set.hands.map((hand) => hand.id));
 }
 
 describe('the hands while it is drilled', () => {

@@ -17,9 +17,9 @@ beforeAll(() => addMessages(laterMessages));
 
 const deskOf = (run: Run): Desk =>
   new Desk(new Session({ lesson, run, frames: { request: () => 1, cancel: () => undefined } }));
-const groups = (run: Run): string[] => handsOffered(lesson, deskOf(run)).map((set) => set.group);
+const groups = (run: Run): string[] => handsOffered(lesson, deskOf(run), false).map((set) => set.group);
 const hands = (run: Run, group: string): string[] =>
-  (handsOffered(lesson, deskOf(run)).find((set) => set.group === group)?.hands ?? []).map((hand) => hand.id);
+  (handsOffered(lesson, deskOf(run), false).find((set) => set.group === group)?.hands ?? []).map((hand) => hand.id);
 
 /** A run of the lesson in that state of the job. */
 function lessonRun(job: 'drilling' | 'pullingOut', rods: number): Run {
@@ -52,15 +52,29 @@ describe('the hands of a lesson with a well', () => {
     expect(hands(setWell(), 'annulus')).toContain('topUp');
   });
 
+  it('offer to leave the rest to the crew in each group, but once where all groups are seen', () => {
+    const leaving = { ...lesson, leaves: { crew: 'careful', from: 'sounded' } } as const;
+    const run = lessonRun('pullingOut', 0);
+    const desk = new Desk(new Session({ lesson: leaving, run, frames: { request: () => 1, cancel: () => undefined } }));
+    const offered = (allSeen: boolean): string[] =>
+      handsOffered(leaving, desk, allSeen)
+        .filter((set) => set.hands.some((hand) => hand.id === 'leaveToCrew'))
+        .map((set) => set.group);
+    expect(offered(false)).toEqual(['well', 'annulus', 'water', 'finish']);
+    expect(offered(true)).toEqual(['well']);
+  });
+
   it('keep the naming of samples with the book', () => {
     expect(hands(setWell(), 'book')[0]).toBe('nameSample');
   });
 
   it('say a reason for everything that cannot be done yet', () => {
-    for (const set of handsOffered(lesson, deskOf(lessonRun('pullingOut', 0))))
+    for (const set of handsOffered(lesson, deskOf(lessonRun('pullingOut', 0)), false))
       for (const hand of set.hands)
         if (hand.form === 'button' && hand.whyNot) expect(hasMessage(hand.whyNot.key), hand.id).toBe(true);
-    const finish = handsOffered(lesson, deskOf(lessonRun('pullingOut', 0))).find((set) => set.group === 'finish')!;
+    const finish = handsOffered(lesson, deskOf(lessonRun('pullingOut', 0)), false).find(
+      (set) => set.group === 'finish',
+    )!;
     expect(finish.hands.find((hand) => hand.id === 'disinfect')).toMatchObject({
       whyNot: { key: 'refusal.casingNotIn' },
     });
@@ -69,7 +83,7 @@ describe('the hands of a lesson with a well', () => {
   it('start a question at what was planned and offer only what there is', () => {
     const run = setWell({ plan: { pack: 'pack2', seal: 'cement' } });
     const desk = deskOf(run);
-    const set = handsOffered(lesson, desk);
+    const set = handsOffered(lesson, desk, false);
     expect(set.length).toBeGreaterThan(0);
     const plan = sensesOf(run).well!.plan!;
     expect(plan.pack).toBe('pack2');
