@@ -25,6 +25,9 @@ const STATE_SIZES = [
   [390, 380],
 ] as const;
 
+/** So long a picture of another size may be on its way. */
+const DRAWN_ms = 600;
+
 const statesOnly = process.argv.slice(2).includes('states');
 const shots: Shot[] = [];
 rmSync(folder, { recursive: true, force: true });
@@ -58,6 +61,8 @@ if (!statesOnly)
       for (const [width, height] of SIZES) {
         await page.setViewportSize({ width, height });
         await frames(page, 3);
+        // The cutaway is drawn by a worker, which has frames of its own.
+        await page.waitForTimeout(DRAWN_ms);
         const file = fileFor(name, theme, width);
         await page.screenshot({ path: join(folder, file), fullPage: true });
         shots.push({ group: `${name}`, says: `${theme}, ${width} x ${height}`, file });
