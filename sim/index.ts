@@ -25,6 +25,7 @@ export { createRun, type Run } from './run/run';
 export { step } from './run/step';
 export { playingLog, playLog, replayRun } from './run/replay';
 export { hashRun, restoreRun, snapshotOf, type Snapshot } from './run/snapshot';
+export { restoreToLookAt } from './run/lookAt';
 export { createTrail, cutTrail, layMark, runAt, trailOf, TRAIL_STEP_s, type Trail, type TrailMark } from './run/trail';
 export { ledgerOf, type Ledger } from './run/ledger';
 export { costOf } from './run/cost';

@@ -14,7 +14,7 @@ import {
   type Past,
   type Problem,
 } from '$lessons';
-import { hashRun, restoreRun, type Run, type Snapshot } from '$sim';
+import { hashRun, restoreToLookAt, type Run, type Snapshot } from '$sim';
 import { cutawayView, type CutawayView } from '../cutaway/view';
 import { addMessages } from '../words';
 import { laterMessages } from '../words/later';
@@ -123,7 +123,7 @@ async function fromState(
   if (!state || state.ticks !== file.ticks) return null;
   try {
     const scenario = scenarioOf(lesson, file.seed, file.practice);
-    const run = restoreRun(scenario, state.snapshot as Snapshot, state.record as Run['record']);
+    const run = restoreToLookAt(scenario, state.snapshot as Snapshot, state.record as Run['record']);
     run.log.push(...file.log);
     return hashRun(run) === file.hash ? run : null;
   } catch {

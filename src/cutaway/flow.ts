@@ -55,9 +55,10 @@ export function createFlow(give: (order: Order) => void): Flow {
     },
     drawn(stillMoving) {
       waiting = false;
-      moving = stillMoving;
+      // After a picture of what stood, the first of all among them, the next need not wait.
       const now_ms = performance.now();
-      rested_ms = now_ms + Math.min(MOST_REST_ms, now_ms - sent_ms);
+      rested_ms = moving ? now_ms + Math.min(MOST_REST_ms, now_ms - sent_ms) : 0;
+      moving = stillMoving;
       goOn();
     },
     stop() {
