@@ -92,7 +92,7 @@ export function createScene(resolution: number): Stage {
     createOwnLog(),
     createGrainKey(),
   ];
-  const notesMemory = createMemory(3);
+  const notesMemory = createMemory(4);
   const plate = new Graphics();
   const root = new Container();
   const back = new Container();
@@ -108,7 +108,10 @@ export function createScene(resolution: number): Stage {
       for (const part of parts) part.draw(view, scene);
       if (scene.fresh) back.updateCacheTexture();
       for (const part of ofStem) part.layer.visible = !view.stem.out;
-      if (notesMemory(scene.slower, scene.lens?.times ?? 0, scene.lens?.slower ?? 0) || scene.fresh)
+      if (
+        notesMemory(scene.slower, scene.lens?.times ?? 0, scene.lens?.slower ?? 0, Number(view.stem.bottom_m > 0)) ||
+        scene.fresh
+      )
         drawNotes(view, scene, plate);
     },
     move(view, scene, shown_s) {
@@ -132,12 +135,15 @@ function drawNotes(view: CutawayView, scene: Scene, plate: Graphics): void {
   labels.open('notes');
   const notes: string[] = [];
   const bank = place.bank_pxm / place.depth_pxm;
+  const unseen = !view.hole && view.stem.bottom_m > 0;
   if (place.compact) {
     notes.push(t('cutaway.wideningShort', { n: place.widening }));
     if (view.hole && !view.well?.annulus) notes.push(t('cutaway.denserShort', { n: DENSER }));
+    if (unseen) notes.push(t('cutaway.dottedShort'));
   } else {
     notes.push(t('cutaway.widening', { n: place.widening }));
     if (view.hole && !view.well?.annulus) notes.push(t('cutaway.denser', { n: DENSER }));
+    if (unseen) notes.push(t('cutaway.dotted'));
     if (bank > 1.05) notes.push(t('cutaway.bank', { n: bank }));
   }
   const { lens } = scene;

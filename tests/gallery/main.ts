@@ -1,4 +1,5 @@
-// `npm run gallery`: every screen in each theme and size, and twelve states of the drawing, on one page to be looked at.
+// `npm run gallery`: every screen in each theme and size, and twelve states of the drawing, on one page to be looked at. `-- states`: these alone;
+// `-- night`: the screens of that theme alone, and all states.
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { join } from 'node:path';
@@ -28,7 +29,9 @@ const STATE_SIZES = [
 /** So long a picture of another size may be on its way. */
 const DRAWN_ms = 600;
 
-const statesOnly = process.argv.slice(2).includes('states');
+const asked = process.argv.slice(2);
+const statesOnly = asked.includes('states');
+const named = THEMES.filter(([, theme]) => asked.includes(theme));
 const shots: Shot[] = [];
 rmSync(folder, { recursive: true, force: true });
 mkdirSync(folder, { recursive: true });
@@ -56,7 +59,7 @@ for (const [, theme] of THEMES)
   }
 
 if (!statesOnly)
-  for (const [label, theme] of THEMES) {
+  for (const [label, theme] of named.length > 0 ? named : THEMES) {
     const take = async (name: string): Promise<void> => {
       for (const [width, height] of SIZES) {
         await page.setViewportSize({ width, height });

@@ -12,6 +12,8 @@ export const cutaway = {
   'cutaway.levelDownShort': 'fluid {level:1} m',
   'cutaway.widening': 'hole drawn {n} × wider than true',
   'cutaway.wideningShort': 'hole {n} × wider',
+  'cutaway.dotted': 'dotted: the hole, which nobody sees',
+  'cutaway.dottedShort': 'dotted: not seen',
   'cutaway.denser': 'grains drawn {n} × denser than true',
   'cutaway.denserShort': 'grains {n} × denser',
   'cutaway.bank': 'pit drawn {n:1} × larger',
