@@ -1,24 +1,13 @@
 // A worker draws the hole; where there is none, or where it fails, the page draws the same picture.
 import type { Page } from '@playwright/test';
-import { act, sensesOf, step } from '../../sim';
-import { createCrew, jobFor, lessonById, startRun, writeRunFile } from '../../lessons';
+import { lessonById, writeRunFile } from '../../lessons';
+import { halfWayRun } from '../halfWay';
 import { expect, pasteRun, test } from './app';
 import { atWork, button, jobTime } from './work';
 
 type Watched = { workers: Worker[] };
 
-/** A careful crew's run in the middle of its work: the pump runs, grains are on their way up. */
-function halfWay(): string {
-  const lesson = lessonById('first-rods')!;
-  const run = startRun(lesson, 7);
-  const crew = createCrew('careful', jobFor(run, lesson));
-  while (run.state.tick < 1500 || run.state.signs.returns_frac < 0.5) {
-    const deed = crew.decide(sensesOf(run));
-    if (deed) act(run, deed.action, deed.payload);
-    step(run);
-  }
-  return writeRunFile(run, lesson, { who: 'T-01', name: 'Half way' });
-}
+const halfWay = (): string => writeRunFile(halfWayRun(), lessonById('first-rods')!, { who: 'T-01', name: 'Half way' });
 
 /** Keeps the page's workers at hand, or leaves the page without one that can draw. */
 const prepare = (page: Page, workersDraw: boolean): Promise<unknown> =>
