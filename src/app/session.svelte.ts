@@ -13,18 +13,12 @@ import {
 } from '$sim';
 import { entriesBefore, isOver, MarkBook, restCrew, type Crew, type Deed, type Lesson } from '$lessons';
 import type { FeltMessage } from './felt';
+import { lookEvery_ms } from './lookEvery';
 import { TextLog } from './textLog.svelte';
 import { createTicker, type Speed } from './ticker';
 
 /** Real time that one picture may spend on a wait at engine speed, so that the page stays alive. */
 const ENGINE_BUDGET_ms = 12;
-/**
- * While the clock runs the senses are read anew so often, and when something happens: nobody reads faster, and what is written on the screen
- * changes at each reading. Where the clock runs fast each reading says something else, so it stands longer.
- */
-const LOOK_EVERY_ms = 200;
-const FAST_LOOK_EVERY_ms = 400;
-const FAST: Speed = 20;
 /** Hears of a deed of the crew that plays, what came of it, and what could be sensed in the moment before. */
 export type OnDeed = (deed: Deed, result: ActResult, senses: Senses) => void;
 
@@ -222,8 +216,7 @@ export class Session {
       this.played++;
       this.#behind = true;
       const news = waited || this.#log.heard !== heard || this.#speed === 0 || isOver(this.run, this.lesson);
-      const every_ms = this.#speed >= FAST ? FAST_LOOK_EVERY_ms : LOOK_EVERY_ms;
-      if (news || this.#now_ms() - this.#lookedAt_ms >= every_ms) this.#look();
+      if (news || this.#now_ms() - this.#lookedAt_ms >= lookEvery_ms(this.#speed)) this.#look();
     }
     if (waited || (ticked > 0 && this.#saveIsDue())) this.keep();
     this.#wake();

@@ -10,7 +10,7 @@ import { createMotion } from './motion';
 import type { Beginning, Order, Surroundings, Tell } from './orders';
 import { pageFor, samePage } from './page';
 import { paletteFor } from './palette';
-import { createMemory, type Scene } from './part';
+import { sameLens, type LensFacts, type Scene } from './part';
 import { placeOf } from './place';
 import { createDrawer, watchLoss, type RendererKind } from './renderer';
 import { createScene } from './scene';
@@ -41,7 +41,8 @@ export async function createPainter(
   const things = createScene(resolution);
   const labels = createLabels(resolution);
   const lens = createLens(resolution);
-  const lensMemory = createMemory(6);
+  /** What the page was last told of the lens. */
+  let told: LensFacts | null = null;
   const root = new Container();
   root.addChild(things.root, labels.layer, lens.root);
   let around: Surroundings = begun;
@@ -123,21 +124,14 @@ export async function createPainter(
     stale = false;
     ready.fresh = false;
     const { lens: at } = ready;
-    if (
-      lensMemory(
-        at?.times ?? 0,
-        at?.slower ?? 0,
-        at?.across_m ?? 0,
-        at?.top_px ?? 0,
-        at?.at.length ?? 0,
-        Number(at?.close),
-      )
-    )
-      tellLens();
+    if (!sameLens(at, told)) tellLens();
     return ready;
   }
 
-  const tellLens = (): void => tell({ kind: 'lens', facts: scene?.lens ? { ...scene.lens } : null });
+  function tellLens(): void {
+    told = scene?.lens ? { ...scene.lens } : null;
+    tell({ kind: 'lens', facts: told });
+  }
 
   /** One picture: what changed is drawn anew, what moves has moved on by so many shown job seconds. */
   function picture(shown_s: number): void {

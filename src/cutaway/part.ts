@@ -21,6 +21,18 @@ export interface LensFacts {
   top_px: number;
 }
 
+/** Whether two lenses do the same to the picture. */
+export const sameLens = (a: LensFacts | null, b: LensFacts | null): boolean =>
+  a === b ||
+  (a !== null &&
+    b !== null &&
+    a.times === b.times &&
+    a.across_m === b.across_m &&
+    a.slower === b.slower &&
+    a.at === b.at &&
+    a.close === b.close &&
+    a.top_px === b.top_px);
+
 export interface Scene {
   place: Place;
   look: Palette;
