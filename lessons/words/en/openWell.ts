@@ -27,7 +27,8 @@ export const openWell = {
   'openWell.card.pulled': 'The hole stands open and alone. Run the casing now.',
   'openWell.card.hung': 'It hangs. Work it down gently. A slotted pipe is weak.',
   'openWell.card.floats': 'Closed and empty, it floats. Fill it with water.',
-  'openWell.card.landed': 'The casing is down. Keep the ring full of fluid: it holds the wall. Pour the pack slowly, then sound it.',
+  'openWell.card.landed':
+    'The casing is down. Keep the ring full of fluid: it holds the wall. Pour the pack slowly, then sound it.',
   'openWell.card.poured': 'Did it fall all the way? Sound the annulus.',
   'openWell.card.sounded': 'Now you know its top. Pour what is wanting, or go on.',
   'openWell.card.sealPlaced': 'Give the seal its time to swell or set.',
