@@ -1,4 +1,5 @@
-// The crew at work: as many people as are on the site, each where the work is. Bodies stand behind the gear, hands before it.
+// The crew at work: as many people as are on the site, each where the work is. Bodies stand behind the gear, hands before it;
+// who waits stands before the hose.
 // Nobody moves by himself: the hand at the winch goes with the crank, the hands at the drive with the stem.
 
 import { Container, Graphics } from 'pixi.js';
@@ -39,9 +40,10 @@ export function createCrew(): CrewParts {
     const cloths = [look.waterBand, look.tank, look.grass, look.polymer];
     let idle = 0;
     view.crew.workers.forEach((worker, i) => {
-      const stance = stanceOf(view, place, bit_m, worker, worker.post === 'idle' ? idle++ : 0);
+      const waits = worker.post === 'idle';
+      const stance = stanceOf(view, place, bit_m, worker, waits ? idle++ : 0);
       const cloth = cloths[i % cloths.length]!;
-      drawBody(bodies, look, stance, place.ground_y, h, cloth);
+      drawBody(waits ? hands : bodies, look, stance, place.ground_y, h, cloth);
       drawHands(hands, look, stance, worker.tool, place.ground_y, h, cloth);
     });
   }

@@ -13,6 +13,10 @@ const CLODS_m = 10;
 const SLIP_ms = 0.25;
 /** How far a clod is followed, m; then the next lets go. */
 const FALL_m = 0.8;
+/** Half a clod's width, m to the scale across the hole, and px: it must be told from the grains on a phone too. */
+const CLOD_m = 0.0085;
+const LEAST_CLOD_px = 4.4;
+const MOST_CLOD_px = 11;
 /** Height of a tooth of the broken wall, px. */
 const TOOTH_px = 5;
 
@@ -42,7 +46,7 @@ export function createFalling(): Part {
     pen.clear();
     drawn = false;
     const bedTop_m = hole.depth_m - hole.bed_m;
-    const size = Math.max(3.2, Math.min(8, 0.0065 * place.across_pxm));
+    const size = Math.max(LEAST_CLOD_px, Math.min(MOST_CLOD_px, CLOD_m * place.across_pxm));
     let left = MOST_CLODS;
     for (let i = hole.cells - 1; i >= 0 && left > 0; i--) {
       if (hole.falling[i] <= 0) continue;
@@ -57,7 +61,7 @@ export function createFalling(): Part {
         const half = halfOf(place, radiusAt(hole, at_m));
         const inward = size * (0.4 + 1.4 * scatter(mark, 133)) * (0.4 + fall_m / FALL_m);
         clod(place.hole_x + side * Math.max(0, half - inward), yOf(place, at_m), size, mark);
-        pen.fill(look.clod).stroke({ color: look.ink, width: 0.9 });
+        pen.fill(look.clod).stroke({ color: look.ink, width: 1.1 });
       }
     }
   }

@@ -84,7 +84,7 @@ export function createFill(): Part {
       if (wall <= inner) continue;
       const off = inner + (wall - inner) * scatter(g, 202);
       const x = place.hole_x + (scatter(g, 203) < 0.5 ? -1 : 1) * off;
-      grains.circle(x, yOf(place, at_m), d / 2).fill(look.grainFills[g % look.grainFills.length]!);
+      grains.circle(x, yOf(place, at_m), d / 2).fill(look.packGrains[g % look.packGrains.length]!);
       if (d > 2.6) grains.circle(x, yOf(place, at_m), d / 2).stroke({ color: look.grainLine, width: 0.7, alpha: 0.7 });
     }
     return left - count;
@@ -165,7 +165,7 @@ export function createFill(): Part {
     for (let f = 0; f < annulus.fills.length; f++) {
       const grain_m = annulus.grain_m[f]!;
       const d = Math.max(LEAST_GRAIN_px, (grain_m > 0 ? grain_m : 0.004) * place.across_pxm);
-      const colour = grain_m > 0 ? look.grainFills[0]! : (look.fills[annulus.fills[f]!] ?? look.heap);
+      const colour = grain_m > 0 ? look.packGrains[0]! : (look.fills[annulus.fills[f]!] ?? look.heap);
       for (let i = 0; i < annulus.cells && left > 0; i++) {
         const share = annulus.falling_frac[f * annulus.stride + i]!;
         if (share < 1e-4) continue;

@@ -3,7 +3,7 @@
 import { Container, Graphics, TilingSprite } from 'pixi.js';
 import { patternOf } from '../charts/patterns';
 import { say } from '../words';
-import { bankY, halfOf, yOf } from './place';
+import { bankY, halfOf, scalesLeft, yOf } from './place';
 import type { Part } from './part';
 import { scatter } from './scatter';
 import { dashedLine } from './strokes';
@@ -19,11 +19,12 @@ export function createLayers(): Part {
   return {
     layer,
     draw(view, scene) {
-      const { place, look, textures, labels, fresh } = scene;
+      const { place, look, textures, labels, fresh, lens } = scene;
       if (!fresh) return;
       labels.open('layers');
       lines.clear();
       const shown = view.layers ?? [];
+      const edge = place.compact ? 4 : 14;
       for (let i = 0; i < Math.max(shown.length, fills.length); i++) {
         const one = shown[i];
         let fill = fills[i];
@@ -47,17 +48,20 @@ export function createLayers(): Part {
         fill.tilePosition.set(place.hole_x, place.ground_y - top);
         if (i > 0) boundary(top, place.width_px, i, look.ink, look.line_px);
         const label_px = place.text_px * 1.5;
-        if (bottom - top > label_px) {
-          const y = Math.max(top, place.ground_y + 2) + label_px * 0.6;
-          // The notes stand at the foot, at the left: a name that low gives way.
-          const x =
-            (place.compact ? 4 : 14) +
-            (y > place.height_px - place.text_px * (place.compact ? 3.6 : 5.2)
-              ? place.text_px * (place.compact ? 8 : 17)
-              : 0);
+        const y = Math.max(top, place.ground_y + 2) + label_px * 0.6;
+        // What the lens would hide of a name is left out whole: a tap tells it.
+        if (bottom - top > label_px && !(lens && y > lens.top_px - label_px / 2)) {
+          // The notes stand at the foot, at the left: a name that low goes to the other end where the hole leaves room.
+          const low = y > place.height_px - place.text_px * (place.compact ? 3.6 : 5.2);
+          const free = y - label_px > yOf(place, view.stem.bottom_m);
+          const ax = low && free ? 1 : 0;
+          const notes_x = edge + place.text_px * (place.compact ? 8.3 : 17);
+          const x = ax === 1 ? scalesLeft(place) - (place.compact ? 2 : 8) : low ? notes_x : edge;
           labels.put(`layer${i}`, say(`cutaway.kind.${one.kind}`), x, y, {
             halo: scene.ink.fill[patternOf(one.kind)],
             strong: true,
+            ax,
+            ...(low ? { room_px: ax === 1 ? x - notes_x : scalesLeft(place) - x } : {}),
           });
         }
       }
@@ -68,7 +72,7 @@ export function createLayers(): Part {
         // The mark stands right of the hole, the words left of it, below the pit.
         const half = halfOf(place, view.kit.bit_m / 2);
         const right = place.hole_x + half * 1.15 + 9;
-        const roomy = right + 8 < place.axis_x - (place.compact ? 2.3 : 3.2) * place.text_px;
+        const roomy = right + 8 < scalesLeft(place);
         const x = roomy ? right : place.hole_x - half * 1.15 - 9;
         lines.poly([x - 6, y - 11, x + 6, y - 11, x, y - 1]).fill(look.waterText);
         if (!place.compact) {

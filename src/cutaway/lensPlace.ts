@@ -28,7 +28,9 @@ const LINES = 5;
 const LINES_COMPACT = 4;
 const MOST_px = 250;
 const MOST_COMPACT_px = 132;
-const LEAST_px = 76;
+const LEAST_px = 64;
+/** Of the pit's depth so much stays clear above the lens: there the fluid's level is read. */
+const LEVEL_CLEAR_frac = 0.35;
 /** So much taller than the lens is what is drawn for it: it can follow the bit a little without drawing anew. */
 export const TALLER = 1.7;
 
@@ -37,9 +39,10 @@ export function lensSpot(view: CutawayView, place: Place): LensSpot {
   const edge = place.compact ? 4 : 14;
   const right = place.zoom > 1 ? place.axis_x * 0.4 : place.hole_x - halfOf(place, view.kit.bit_m / 2) * 1.5 - 10;
   const foot = place.height_px - place.text_px * 1.35 * (place.compact ? LINES_COMPACT : LINES) - 4;
-  const head = Math.max(4, place.zoom > 1 ? 0 : place.ground_y + 4);
   const pit = Math.max(view.pit.suction.depth_m, view.pit.settling.depth_m);
-  const below = foot - (place.zoom > 1 || !view.pit.dug ? head : bankY(place, pit) + 6);
+  const bank = place.zoom === 1 && view.pit.dug;
+  const head = Math.max(4, bank ? bankY(place, pit * LEVEL_CLEAR_frac) : place.zoom > 1 ? 0 : place.ground_y + 4);
+  const below = foot - (bank ? bankY(place, pit) + 6 : head);
   const most = Math.min(right - edge, foot - head, place.compact ? MOST_COMPACT_px : MOST_px);
   // Below the pit if that leaves a fair size, else over its lower part.
   const fair = Math.min(most, Math.max(below, place.compact ? MOST_COMPACT_px * 0.9 : MOST_px * 0.72));

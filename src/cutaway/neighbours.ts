@@ -38,7 +38,8 @@ export function createNeighbours(): Part {
       const words = place.compact ? short : t('cutaway.neighbours', data);
       // Names of opened layers stand at the left: there the words keep to the foot and the right end of the band.
       const aside = view.layers !== null;
-      const y = aside ? bottom - place.text_px * 0.8 : inside ? (top + bottom) / 2 : bottom + place.text_px * 0.8;
+      const within = aside ? bottom - place.text_px * 0.8 : (top + bottom) / 2;
+      const y = inside ? within : bottom + place.text_px * 0.8;
       // A pit that reaches into the band leaves the words room below it.
       const { pit } = view;
       const pit_y = pit.dug ? bankY(place, Math.max(pit.suction.depth_m, pit.settling.depth_m)) : place.ground_y;

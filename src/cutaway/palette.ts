@@ -47,6 +47,8 @@ export interface Palette {
   apron: string;
   fills: Readonly<Record<string, string>>;
   grainFills: string[];
+  /** Washed quartz of the pack: grey and white, so that it is not taken for the sand of the ground. */
+  packGrains: readonly string[];
   grainLine: string;
   /** Thickness of outlines, px. */
   line_px: number;
@@ -104,7 +106,7 @@ const PAPER: Palette = {
   cloth: '#f3d9c0',
   apron: '#c7c3b8',
   fills: {
-    pack: '#e6cf93',
+    pack: '#cfd3cf',
     bentoniteGranules: '#5c6b52',
     bentonitePellets: '#5c6b52',
     cement: '#b4b3ad',
@@ -113,6 +115,7 @@ const PAPER: Palette = {
     ground: '#b79a68',
   },
   grainFills: ['#fbeec4', '#f0cd78', '#d9cdb8', '#fffaf0', '#d99a55'],
+  packGrains: ['#fdfdfa', '#dfe4e3', '#b3bbbc', '#f1f1ea', '#98a2a5'],
   grainLine: '#2b2722',
   line_px: 1.4,
 };
@@ -160,7 +163,7 @@ const NIGHT: Palette = {
   cloth: '#8a6f55',
   apron: '#6a675f',
   fills: {
-    pack: '#8f7b4a',
+    pack: '#5f6664',
     bentoniteGranules: '#3c4a36',
     bentonitePellets: '#3c4a36',
     cement: '#77766f',
@@ -169,6 +172,7 @@ const NIGHT: Palette = {
     ground: '#6e5b3a',
   },
   grainFills: ['#e9d9a9', '#d3ad55', '#9d8a75', '#f1ead6', '#bd8049'],
+  packGrains: ['#eceeec', '#c3cac9', '#929c9d', '#dadfdd', '#7c8789'],
   grainLine: '#0d0d0c',
   line_px: 1.4,
 };

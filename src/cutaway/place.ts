@@ -43,3 +43,6 @@ export const halfOf = (place: Place, radius_m: number): number => radius_m * pla
 
 /** Depth below the bank's rim, at the scale of pit and gear. */
 export const bankY = (place: Place, below_m: number): number => place.ground_y + below_m * place.bank_pxm;
+
+/** Where the page of ruler and log begins, over opened ground and in a close look. */
+export const scalesLeft = (place: Place): number => place.axis_x - (place.compact ? 2.3 : 3.2) * place.text_px;

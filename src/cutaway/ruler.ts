@@ -2,7 +2,7 @@
 
 import { Container, Graphics } from 'pixi.js';
 import { formatNumber, t } from '../words';
-import { depthAt, yOf } from './place';
+import { depthAt, scalesLeft, yOf } from './place';
 import type { Part } from './part';
 
 const STEPS_m = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20];
@@ -25,7 +25,7 @@ export function createRuler(): Part {
       page.clear();
       // Over opened ground, and when the picture is looked at closely, ruler and log lie on a page of their own.
       if (view.layers || place.zoom > 1) {
-        const left = axis_x - (place.compact ? 2.3 : 3.2) * text_px;
+        const left = scalesLeft(place);
         page
           .rect(left, Math.max(0, place.ground_y), place.width_px - left, height_px)
           .fill({ color: look.paper, alpha: 0.93 });
