@@ -23,6 +23,7 @@ export const DRILL_OF: Readonly<Record<ItemId, DrillId>> = {
   notTooThick: 'slick-fluid',
   noFishEyes: 'slick-fluid',
   suppliesUsed: 'slick-fluid',
+  withinBudget: 'slick-fluid',
   changesFound: 'reading-the-tray',
   sampleEachRod: 'reading-the-tray',
   labelsTrue: 'reading-the-tray',

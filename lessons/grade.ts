@@ -1,6 +1,6 @@
 // The score of a run: every item of the lesson's rubric, summed by category, with reasons and evidence.
 
-import { groundOf, sensesOf, verdictOf, type Run, type WellPlan } from '$sim';
+import { costOf, groundOf, sensesOf, verdictOf, type Run, type WellPlan } from '$sim';
 import { outcomeOf } from './over';
 import { ownEntries, ownEvents, ownTrace, startTick } from './own';
 import { CATEGORY_IDS, CATEGORY_OF, type CategoryId, type ItemId } from './rubric/ids';
@@ -71,6 +71,7 @@ export function viewOf(run: Run, lesson: Lesson): RunView {
     tray: sensesOf(run).tray,
     powderUsed_kg: state.stocks.powderUsed_kg - (before?.powderUsed_kg ?? 0),
     waterUsed_L: state.stocks.waterUsed_L - (before?.waterUsed_L ?? 0),
+    cost_marks: costOf(run),
     depth_m,
     bitDiameter_m: scenario.kit.bit_m,
     goal_m: lesson.end.depth_m,

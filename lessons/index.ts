@@ -5,6 +5,37 @@ export { LESSONS, lessonById } from './catalogue/index';
 export { askedOf, isScored, practiceFor, PRACTICES } from './practices/index';
 export { AskedSchema, DEPTH_LIMITS_m, USUAL_ASKED, type Asked } from './practices/asked';
 export { checkLesson, LessonSchema, PracticeSchema, type Lesson, type LessonCheck } from './schema';
+export { HAMLETS, PLAN_m, SiteSchema, SOURCES, SPOT_IDS, type SitePlan } from './siteSchema';
+export { GAUGE_IDS, HAND_GROUPS, SENSE_IDS, VIEW_LEVELS } from './levels';
+export { FaultSchema, type FaultId, type LessonFault } from './faultSchema';
+export {
+  baseOf,
+  checkExercise,
+  classCodeOf,
+  EXERCISE_FORMAT,
+  EXERCISE_FORMAT_VERSION,
+  EXERCISE_LIMIT,
+  exerciseFragment,
+  exerciseHash,
+  exerciseTooLarge,
+  ExerciseSchema,
+  lessonOfExercise,
+  MOST_SEEDS,
+  newExercise,
+  pack,
+  packExercise,
+  readExercise,
+  unpack,
+  variantSeed,
+  writeExercise,
+  type Exercise,
+  type ExerciseCheck,
+  type ExerciseLayer,
+  type ExerciseProblem,
+  type ExerciseProblemKey,
+  type Place,
+  type ReadExercise,
+} from './exercises/index';
 export { scenarioOf } from './scenario';
 export { endsAtStop, isOver, outcomeOf } from './over';
 export { grade, judge, scoreOf, viewOf, type Grade, type GradedItem } from './grade';
@@ -46,6 +77,7 @@ export {
   type ProblemKey,
   type ReadRunFile,
   type RunFile,
+  type Sitting,
 } from './runfile';
 export { replayFile, replaying, type Replayed } from './replayFile';
 export { en as lessonWords, fillSlots, format, isWordKey, type Said, type WordData, type WordKey } from './words/index';

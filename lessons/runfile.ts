@@ -3,6 +3,11 @@
 
 import * as v from 'valibot';
 import { hashRun, malformedIn, SIM_VERSION, type LogEntry, type Run } from '$sim';
+import { brokenOff } from './brokenOff';
+import { checkExercise } from './exercises/checkExercise';
+import { ExerciseSchema } from './exercises/exerciseSchema';
+import { lessonOfExercise } from './exercises/lessonOfExercise';
+import { CLASS_CODE } from './exercises/variant';
 import { scoreOf } from './grade';
 import { isOver } from './over';
 import { startTick } from './own';
@@ -40,6 +45,12 @@ const Ground = v.looseObject({
 
 const Answer = v.union([Text(2000), v.pipe(v.array(Text(200)), v.maxLength(40))]);
 
+const SittingSchema = v.strictObject({
+  classCode: v.pipe(v.string(), v.regex(CLASS_CODE)),
+  attempt: v.pipe(Whole(9999), v.minValue(1)),
+});
+export type Sitting = v.InferOutput<typeof SittingSchema>;
+
 const RunFileSchema = v.strictObject({
   format: v.literal(RUN_FORMAT),
   version: v.literal(RUN_FORMAT_VERSION),
@@ -50,6 +61,10 @@ const RunFileSchema = v.strictObject({
   practice: v.boolean(),
   /** What was asked of a practice; a lesson has none. */
   asked: v.optional(AskedSchema),
+  /** The exercise that the lesson was made from, whole; a lesson and a practice have none. */
+  exercise: v.optional(ExerciseSchema),
+  /** Where it was played for a class: which, and the how manieth time. */
+  sitting: v.optional(SittingSchema),
   ground: Ground,
   who: Text(60),
   name: Text(80),
@@ -83,6 +98,7 @@ export interface About {
   readonly who?: string;
   readonly name?: string;
   readonly answers?: RunFile['answers'];
+  readonly sitting?: Sitting | null;
 }
 
 /** The run as a file's content, as it stands now. */
@@ -97,6 +113,8 @@ export function runFileOf(run: Run, lesson: Lesson, about: About = {}): RunFile 
     seed: run.scenario.seed,
     practice: run.scenario.practice,
     ...(asked === null ? {} : { asked }),
+    ...(lesson.exercise ? { exercise: lesson.exercise } : {}),
+    ...(about.sitting ? { sitting: about.sitting } : {}),
     ground: run.scenario.ground as unknown as RunFile['ground'],
     who: about.who ?? '',
     name: about.name ?? '',
@@ -121,23 +139,6 @@ export function tooLarge(size: number): Problem {
   return problem('problem.file.tooLarge', { size_MB: inMB(size), limit_MB: inMB(RUN_FILE_LIMIT) });
 }
 
-/** True when the text is a JSON object that was cut off: at its end a bracket or a string is still open. */
-function breaksOff(text: string): boolean {
-  if (!text.startsWith('{')) return false;
-  let open = 0;
-  let quoted = false;
-  for (let i = 0; i < text.length; i++) {
-    const sign = text[i];
-    if (quoted) {
-      if (sign === '\\') i++;
-      else if (sign === '"') quoted = false;
-    } else if (sign === '"') quoted = true;
-    else if (sign === '{' || sign === '[') open++;
-    else if (sign === '}' || sign === ']') open--;
-  }
-  return open > 0 || quoted;
-}
-
 function parsed(text: string): { readonly value: unknown } | null {
   try {
     return { value: JSON.parse(text) };
@@ -146,8 +147,10 @@ function parsed(text: string): { readonly value: unknown } | null {
   }
 }
 
-/** The lesson that a file was played in, a practice as it was asked for; null when it is not here. */
-export function lessonOf(file: Pick<RunFile, 'lesson' | 'asked'>): Lesson | null {
+/** The lesson that a file was played in, a practice as it was asked for, an exercise as it was given out; null when it is not here. */
+export function lessonOf(file: Pick<RunFile, 'lesson' | 'asked' | 'exercise'>): Lesson | null {
+  const { exercise } = file;
+  if (exercise !== undefined) return exercise.id === file.lesson ? lessonOfExercise(exercise) : null;
   const lesson = lessonById(file.lesson);
   return lesson !== null && file.asked !== undefined ? practiceFor(file.lesson, file.asked) : lesson;
 }
@@ -157,6 +160,7 @@ function misfit(file: RunFile, lesson: Lesson): string | null {
   const sameLesson = file.lessonVersion === lesson.version;
   if (sameLesson && (file.start_tick !== undefined) !== (lesson.prologue !== undefined)) return 'start_tick';
   if ((file.asked !== undefined) !== (askedOf(lesson) !== null)) return 'asked';
+  if (file.sitting !== undefined && file.exercise === undefined) return 'sitting';
   return (file.claimed.score !== null) === isScored(lesson) ? null : 'claimed.score';
 }
 
@@ -177,7 +181,7 @@ export function readRunFile(text: string): ReadRunFile {
   const trimmed = text.trim();
   if (trimmed === '') return problem('problem.file.empty');
   const json = parsed(trimmed);
-  if (json === null) return problem(breaksOff(trimmed) ? 'problem.file.truncated' : 'problem.file.notJson');
+  if (json === null) return problem(brokenOff(trimmed) ? 'problem.file.truncated' : 'problem.file.notJson');
   const head = json.value as { format?: unknown; version?: unknown } | null;
   if (typeof head !== 'object' || head === null || head.format !== RUN_FORMAT)
     return problem('problem.file.wrongFormat');
@@ -187,7 +191,11 @@ export function readRunFile(text: string): ReadRunFile {
   const result = v.safeParse(RunFileSchema, json.value);
   if (!result.success) return problem('problem.file.badField', { field: v.getDotPath(result.issues[0]) ?? 'file' });
   const file = result.output as RunFile;
-  const lesson = lessonById(file.lesson);
+  if (file.exercise !== undefined) {
+    const checked = checkExercise(file.exercise);
+    if (!checked.ok) return problem('problem.file.badField', { field: `exercise.${checked.problems[0]!.field}` });
+  }
+  const lesson = lessonOf(file);
   if (lesson === null) return problem('problem.file.unknownLesson', { lesson: file.lesson });
   const field = misfit(file, lesson);
   if (field !== null) return problem('problem.file.badField', { field });

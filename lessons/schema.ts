@@ -16,7 +16,10 @@ import { isWordKey, type WordKey } from './words/index';
 import { HAZARD_IDS } from './hazards';
 import { FaultSchema } from './faultSchema';
 import { NOTICED_EVENTS } from './noticed';
+import { GAUGE_IDS, HAND_GROUPS, SENSE_IDS, VIEW_LEVELS } from './levels';
 import { ITEM_IDS } from './rubric/ids';
+import { SiteSchema } from './siteSchema';
+import type { Exercise } from './exercises/exerciseSchema';
 
 const Id = v.pipe(
   v.string(),
@@ -36,11 +39,6 @@ const Range = (min: number, max: number) =>
 
 /** Crews that may have worked before. */
 const CREW_NAMES = ['careful', 'steady', 'green'] as const;
-
-export const VIEW_LEVELS = ['open', 'hole', 'blind'] as const;
-export const SENSE_IDS = ['returns', 'feel', 'funnel', 'stick', 'tray', 'stem', 'pump', 'pit', 'clock'] as const;
-export const GAUGE_IDS = ['flow', 'pitLevel', 'bed', 'torque', 'fluid', 'loading'] as const;
-export const HAND_GROUPS = ['stem', 'pump', 'pit', 'fluid', 'tray', 'well', 'book'] as const;
 
 const Recipe = v.strictObject({
   layers: v.pipe(
@@ -66,7 +64,12 @@ const Recipe = v.strictObject({
 
 const Ground = v.variant('by', [
   /** One of the recipes, chosen by the seed, so that learners cannot tell each other the order of the layers. */
-  v.strictObject({ by: v.literal('recipe'), recipes: v.pipe(v.array(Recipe), v.minLength(1), v.maxLength(12)) }),
+  v.strictObject({
+    by: v.literal('recipe'),
+    recipes: v.pipe(v.array(Recipe), v.minLength(1), v.maxLength(12)),
+    /** The number of the ground where all stand on the same one; left out: each run's own. */
+    seed: v.exactOptional(Count(0, 4294967295)),
+  }),
   v.strictObject({ by: v.literal('setting'), setting: v.picklist(SETTINGS) }),
 ]);
 
@@ -146,6 +149,10 @@ export const LessonSchema = v.strictObject({
   outcomes: v.pipe(v.array(Word), v.minLength(1), v.maxLength(5)),
   briefing: v.pipe(v.array(Word), v.minLength(1), v.maxLength(10)),
   ground: Ground,
+  /** The year is at its driest: water stands now where it falls to. */
+  season: v.exactOptional(v.literal('dry')),
+  /** A plan laid out by hand; left out: the seed draws one. */
+  site: v.exactOptional(SiteSchema),
   /** Differences from the demo kit, by name. */
   /** Holes that can be begun one after the other, each in its own ground; left out: one. */
   holes: v.optional(Count(1, 5)),
@@ -185,6 +192,8 @@ export const LessonSchema = v.strictObject({
   leaves: v.exactOptional(Leaves),
   /** What goes wrong, and between which moments the seed lets it come. */
   faults: v.pipe(v.array(FaultSchema), v.maxLength(12)),
+  /** An instructor may let things go wrong by hand. */
+  live: v.exactOptional(v.literal(true)),
   pass_points: Count(1, 100),
   rubric: v.pipe(
     v.array(Item),
@@ -196,6 +205,8 @@ export const LessonSchema = v.strictObject({
     v.check((items) => new Set(items.map((item) => item.item)).size === items.length, 'each item once'),
   ),
   hints: v.array(v.strictObject({ id: Id, ask: Word, levels: v.tuple([Word, Word, Word]) })),
+  /** Hints go to this level only; left out: to the third. */
+  hintLevels: v.exactOptional(v.picklist([1, 2])),
   cards: v.array(
     v.strictObject({
       id: Id,
@@ -215,7 +226,8 @@ export const PracticeSchema = v.strictObject({
   rubric: v.pipe(v.array(Item), v.maxLength(0)),
 });
 
-export type Lesson = v.InferOutput<typeof LessonSchema>;
+/** A lesson; where an instructor made it, with the exercise that it comes from. */
+export type Lesson = v.InferOutput<typeof LessonSchema> & { readonly exercise?: Exercise };
 export type LessonItem = Lesson['rubric'][number];
 
 export type LessonCheck =

@@ -62,6 +62,12 @@ export function joinedGround(met: Ground, other: Ground, edge_m: number): Ground
   return { ...met, depth_m: layers.at(-1)!.bottom_m, layers, heads, salinity };
 }
 
+/** Where all learners share one ground, the others that it could have been are those of other numbers. */
+function everyGround(lesson: Lesson): Lesson {
+  if (lesson.ground.by !== 'recipe' || lesson.ground.seed === undefined) return lesson;
+  return { ...lesson, ground: { by: 'recipe', recipes: lesson.ground.recipes } };
+}
+
 function withGround(scenario: Scenario, hole: number, ground: Ground): Scenario {
   const first = hole === 1 ? { ground } : {};
   if (!scenario.grounds) return { ...scenario, ...first };
@@ -80,7 +86,7 @@ export function elsewhere(lesson: Lesson, run: Run, n: number): Scenario | null 
   const seeds = createStream(`elsewhere/${scenario.id}/${scenario.seed}/${n}`);
   for (let tried = 0; tried < TRIES; tried++) {
     const seed = Math.floor(seeds.uniform() * 4294967295);
-    const joined = joinedGround(met, scenarioOf(lesson, seed).ground, edge_m);
+    const joined = joinedGround(met, scenarioOf(everyGround(lesson), seed).ground, edge_m);
     if (joined) return withGround(scenario, state.holeNumber, joined);
   }
   return null;

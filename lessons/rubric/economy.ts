@@ -63,3 +63,23 @@ export function suppliesUsed(view: RunView, bands: Bands): Judged {
     ],
   };
 }
+
+/** What the whole job cost against what it may cost; an unfinished one earns in the measure of what was done. Bands: full_marks, none_marks. */
+export function withinBudget(view: RunView, bands: Bands): Judged {
+  const budget_marks = bandOf(bands, 'full_marks');
+  const { share_frac, key } = inMeasure(
+    view,
+    shareBetween(view.cost_marks, budget_marks, bandOf(bands, 'none_marks')),
+    {
+      full: 'reason.withinBudget.full',
+      lost: 'reason.withinBudget.lost',
+      unfinished: 'reason.withinBudget.unfinished',
+    },
+  );
+  const cost_marks = shown(view.cost_marks, 0);
+  return {
+    share_frac,
+    reason: { key, data: { cost_marks, budget_marks } },
+    evidence: [{ value: cost_marks, unit: 'marks' }],
+  };
+}

@@ -67,6 +67,7 @@ export const ITEM_IDS = [
   'clayPace',
   'bitClean',
   'changesFound',
+  'withinBudget',
 ] as const;
 export type ItemId = (typeof ITEM_IDS)[number];
 
@@ -134,4 +135,5 @@ export const CATEGORY_OF: Readonly<Record<ItemId, CategoryId>> = {
   clayPace: 'hole',
   bitClean: 'hole',
   changesFound: 'log',
+  withinBudget: 'economy',
 };

@@ -1,7 +1,7 @@
 // The items by id. A lesson picks from these; the ids and what they judge stay the same in every lesson.
 
 import { fluidReady, noFishEyes, notTooThick } from './additives';
-import { jobTime, suppliesUsed } from './economy';
+import { jobTime, suppliesUsed, withinBudget } from './economy';
 import { casingDown, casingSoon, casingStrong, levelKept } from './casing';
 import { clearedStops, depthReached, fairFeed, notBuried } from './hole';
 import type { ItemId } from './ids';
@@ -39,6 +39,7 @@ export const ITEMS: Readonly<Record<ItemId, ItemFunction>> = {
   noFishEyes,
   jobTime,
   suppliesUsed,
+  withinBudget,
   cautionsRead,
   rodsHandledStill,
   liftedBeforeStop,

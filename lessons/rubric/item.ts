@@ -31,6 +31,8 @@ export interface RunView {
   /** Used since the learner began. */
   readonly powderUsed_kg: number;
   readonly waterUsed_L: number;
+  /** What the whole job has cost, marks: hands, petrol, additives, water, what the well is made of. */
+  readonly cost_marks: number;
   /** Deepest reach of the bit, m. */
   readonly depth_m: number;
   readonly bitDiameter_m: number;

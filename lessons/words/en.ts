@@ -10,6 +10,7 @@ import { drillRubric } from './en/drillRubric';
 import { theScreen } from './en/theScreen';
 import { theSeal } from './en/theSeal';
 import { contents } from './en/contents';
+import { exercises } from './en/exercises';
 import { firstRods } from './en/firstRods';
 import { holeDrillRubric } from './en/holeDrillRubric';
 import { hazards } from './en/hazards';
@@ -53,5 +54,6 @@ export const en = {
   ...why,
   ...hazards,
   ...problems,
+  ...exercises,
   ...cli,
 } as const;

@@ -34,16 +34,17 @@ export interface Run {
 export function createRun(scenario: Scenario): Run {
   const state = openingState(scenario);
   openLedger(state);
-  const { id, seed } = scenario;
+  const { id } = scenario;
+  const course = scenario.noise ?? scenario.seed;
   const kit = kitInForce(scenario, state.gear);
   return {
     scenario,
     kit,
     state,
     streams: {
-      prime: createStream(`${id}/prime/${seed}`),
-      senses: createStream(`${id}/senses/${seed}`),
-      luck: createStream(`${id}/luck/${seed}`),
+      prime: createStream(`${id}/prime/${course}`),
+      senses: createStream(`${id}/senses/${course}`),
+      luck: createStream(`${id}/luck/${course}`),
     },
     log: [],
     record: createRecord(),

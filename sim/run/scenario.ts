@@ -79,6 +79,8 @@ export interface Scenario {
   readonly id: string;
   readonly version: number;
   readonly seed: number;
+  /** Another course of chance on the same ground; left out: that of the seed. For judging a ground by several runs on it. */
+  readonly noise?: number;
   /** In practice a learner may go back; in a pass not. */
   readonly practice: boolean;
   readonly ground: Ground;

@@ -91,6 +91,7 @@ export function cleanView(change: Partial<RunView> = {}): RunView {
     tray: [inTray(1, 1.2, SILT, 'silt'), inTray(2, 2.6, FINE, 'fineSand'), inTray(3, 4.2, COARSE, 'coarseSand')],
     powderUsed_kg: 0.7,
     waterUsed_L: 100,
+    cost_marks: 0,
     depth_m: 4.45,
     bitDiameter_m: 0.1,
     goal_m: 4.4,

@@ -127,6 +127,7 @@ export function cleanWell(change: Partial<RunView> = {}, own: Partial<NonNullabl
     tray: SAMPLES.map(({ label_m, shares, name }, i) => inTray(i + 1, label_m, [...shares], name)),
     powderUsed_kg: 1.2,
     waterUsed_L: 2000,
+    cost_marks: 0,
     depth_m: 12,
     bitDiameter_m: 0.1,
     goal_m: 15,

@@ -17,6 +17,7 @@ test('a run in which nothing was done earns nothing but what no one could spoil'
     depth_m: 0,
     powderUsed_kg: 0,
     waterUsed_L: 0,
+    cost_marks: 0,
   });
   const points = judge(empty, lesson).reduce((sum, item) => sum + item.points, 0);
   expect(points).toBe(0);

@@ -12,7 +12,7 @@ test('a well without a fault earns every point', () => {
 
 test('a run in which nothing was done earns nothing', () => {
   const empty = cleanWell(
-    { log: [], events: [], trace: traceOf([]), tray: [], depth_m: 0, powderUsed_kg: 0, waterUsed_L: 0 },
+    { log: [], events: [], trace: traceOf([]), tray: [], depth_m: 0, powderUsed_kg: 0, waterUsed_L: 0, cost_marks: 0 },
     { handedOver: false, spot: '', plan: null, ownLog: [], verdict: null },
   );
   for (const item of judge(empty, well)) expect([item.id, item.points]).toEqual([item.id, 0]);

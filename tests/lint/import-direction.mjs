@@ -27,7 +27,7 @@ const PACKAGES = [
   [/^sim\/machine\//, /^xstate$/, 'only the statechart library serves the machine'],
   [/^sim\//, /^$/, 'the physics stands on sim/numeric alone, so that every engine gives the same bits'],
   [/^lessons\/cli\//, /^(node:.+|valibot)$/, 'the command line needs Node and the checks of files, nothing else'],
-  [/^lessons\//, /^valibot$/, 'lessons run in a page, a worker and Node alike'],
+  [/^lessons\//, /^(valibot|fflate)$/, 'lessons run in a page, a worker and Node alike'],
   [/^src\/serve\//, /^node:/, 'it runs on a fresh clone, before anything is installed'],
   [
     /^src\/cutaway\//,

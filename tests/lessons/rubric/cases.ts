@@ -75,6 +75,7 @@ const NOTHING = {
   depth_m: 0,
   powderUsed_kg: 0,
   waterUsed_L: 0,
+  cost_marks: 0,
 };
 export const noHole = (): RunView => cleanView(NOTHING);
 export const noWell = (): RunView =>

@@ -1,0 +1,19 @@
+// Door of the exercises.
+
+export { checkExercise, type ExerciseCheck, type ExerciseProblem, type ExerciseProblemKey } from './checkExercise';
+export { exerciseFragment, exerciseTooLarge, packExercise, readExercise, writeExercise } from './exerciseFile';
+export type { ReadExercise } from './exerciseFile';
+export { exerciseHash } from './exerciseHash';
+export {
+  EXERCISE_FORMAT,
+  EXERCISE_FORMAT_VERSION,
+  EXERCISE_LIMIT,
+  ExerciseSchema,
+  MOST_SEEDS,
+  type Exercise,
+  type ExerciseLayer,
+} from './exerciseSchema';
+export { baseOf, lessonOfExercise } from './lessonOfExercise';
+export { newExercise } from './newExercise';
+export { pack, unpack } from './packed';
+export { classCodeOf, variantSeed, type Place } from './variant';
