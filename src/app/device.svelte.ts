@@ -2,13 +2,14 @@
 import { setMotion } from './motion';
 import { isPicture, type PictureName } from './pictures';
 import { merged, withRun, withSeen, type FinishedRun } from './progress';
-import { FIRST_SETTINGS, type Learner, type SavedRun, type Settings } from './records';
+import { FIRST_SETTINGS, type KeptExercise, type Learner, type SavedRun, type Settings } from './records';
 import { memoryStorage, openStorage, type Storage, type StorageTrouble } from './storage';
 
 class Device {
   settings: Settings = $state.raw(FIRST_SETTINGS);
   learners: readonly Learner[] = $state.raw([]);
   runs: readonly SavedRun[] = $state.raw([]);
+  exercises: readonly KeptExercise[] = $state.raw([]);
   trouble: StorageTrouble | null = $state(null);
   storage: Storage = memoryStorage();
 
@@ -22,6 +23,7 @@ class Device {
     this.settings = { ...FIRST_SETTINGS, ...kept };
     this.learners = (await this.storage.all('learners')).sort((a, b) => a.made_ms - b.made_ms);
     await this.readRuns();
+    this.exercises = (await this.storage.all('exercises')).sort((a, b) => b.saved_ms - a.saved_ms);
     showSettings(this.settings);
   }
 
@@ -91,6 +93,19 @@ class Device {
   async putRun(run: SavedRun): Promise<void> {
     this.runs = [run, ...this.runs.filter((one) => one.id !== run.id)].sort((a, b) => b.saved_ms - a.saved_ms);
     await this.storage.put('runs', run);
+  }
+
+  async putExercise(kept: KeptExercise): Promise<void> {
+    this.exercises = [kept, ...this.exercises.filter((one) => one.id !== kept.id)];
+    await this.storage.put('exercises', kept);
+  }
+
+  /** Forgets an exercise and the results taken in for it; runs of it stay, for they carry it. */
+  async removeExercise(id: string): Promise<void> {
+    this.exercises = this.exercises.filter((one) => one.id !== id);
+    await this.storage.remove('exercises', id);
+    for (const result of await this.storage.all('results'))
+      if (result.exercise === id) await this.storage.remove('results', result.id);
   }
 
   async removeRun(id: string): Promise<void> {

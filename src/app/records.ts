@@ -1,5 +1,5 @@
 // What the device keeps, as plain records with an id each.
-import type { Asked, DrillId } from '$lessons';
+import type { Asked, DrillId, Exercise } from '$lessons';
 import type { Kept } from '../hindsight/lookBack';
 import type { PictureName } from './pictures';
 
@@ -71,6 +71,29 @@ export interface RunState {
   readonly record: unknown;
   /** What looking back on the run has found so far. */
   readonly hindsight?: Kept | null;
+}
+
+/** An exercise on this device: made here, or come from an instructor. */
+export interface KeptExercise {
+  /** That of the exercise. */
+  readonly id: string;
+  readonly exercise: Exercise;
+  readonly saved_ms: number;
+  /** Made or changed here; else it came from elsewhere, to be played. */
+  readonly own: boolean;
+  /** The class that is taught or sat in now; null: none is named. */
+  readonly classCode: string | null;
+}
+
+/** A result that an instructor took in, as it came. What is shown of it is found by playing it again. */
+export interface KeptResult {
+  readonly id: string;
+  /** Id of the exercise that it was put to. */
+  readonly exercise: string;
+  readonly taken_ms: number;
+  /** Name of the file, or '' where it was pasted or photographed. */
+  readonly from: string;
+  readonly text: string;
 }
 
 export const THEMES = ['paper', 'night', 'sun'] as const;

@@ -2,13 +2,15 @@
 // and the app says so: saving a run to a file works all the same.
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import { dropPending, notePending, pendingRecords } from './pending';
-import type { Learner, RunState, SavedRun, Settings } from './records';
+import type { KeptExercise, KeptResult, Learner, RunState, SavedRun, Settings } from './records';
 
 interface Stores {
   learners: Learner;
   runs: SavedRun;
   states: RunState;
   settings: Settings;
+  exercises: KeptExercise;
+  results: KeptResult;
 }
 export type StoreName = keyof Stores;
 
@@ -17,6 +19,8 @@ interface Schema extends DBSchema {
   runs: { key: string; value: SavedRun };
   states: { key: string; value: RunState };
   settings: { key: string; value: Settings };
+  exercises: { key: string; value: KeptExercise };
+  results: { key: string; value: KeptResult };
 }
 
 /** Why the device does not keep things: no such store, it refuses, it has no room left. */
@@ -29,7 +33,7 @@ export interface Storage {
   remove(store: StoreName, id: string): Promise<void>;
 }
 
-const NAMES: readonly StoreName[] = ['learners', 'runs', 'states', 'settings'];
+const NAMES: readonly StoreName[] = ['learners', 'runs', 'states', 'settings', 'exercises', 'results'];
 /** A browser that neither opens its store nor says no within this time counts as one that refuses. */
 const PATIENCE_ms = 4000;
 
@@ -52,9 +56,11 @@ async function openDatabase(tell: (trouble: StorageTrouble) => void): Promise<ID
       tell('missing');
       return null;
     }
-    const opening = openDB<Schema>('hand-jetting-trainer', 1, {
+    const opening = openDB<Schema>('hand-jetting-trainer', 2, {
       upgrade(database) {
-        for (const name of NAMES) database.createObjectStore(name, { keyPath: 'id' });
+        for (const name of NAMES) {
+          if (!database.objectStoreNames.contains(name)) database.createObjectStore(name, { keyPath: 'id' });
+        }
       },
       blocking: (_current, _blocked, event) => (event.target as IDBDatabase).close(),
     });

@@ -5,6 +5,7 @@ import { briefing } from './en/briefing';
 import { files } from './en/files';
 import { help } from './en/help';
 import { start } from './en/start';
+import type { classMessages } from './classroom';
 import type { laterMessages } from './later';
 
 /** Plain text with slots (see fill.ts), or plural forms picked by the slot n. */
@@ -13,7 +14,7 @@ export type MessageTable = Readonly<Record<string, Message>>;
 
 const firstMessages = { ...app, ...start, ...files, ...help, ...about, ...briefing };
 
-export type MessageKey = keyof typeof firstMessages | keyof typeof laterMessages;
+export type MessageKey = keyof typeof firstMessages | keyof typeof laterMessages | keyof typeof classMessages;
 
 export const messages = new Map<string, Message>(Object.entries(firstMessages));
 

@@ -1,0 +1,7 @@
+// The messages of the class: for instructors, and for whoever plays an exercise. They come with the first of those screens.
+import { classroom } from './en/classroom';
+import { editor } from './en/editor';
+import { live } from './en/live';
+import { results } from './en/results';
+
+export const classMessages = { ...classroom, ...editor, ...live, ...results };

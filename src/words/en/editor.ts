@@ -1,0 +1,3 @@
+// Words of the editor of an exercise.
+
+export const editor = {} as const;

@@ -1,0 +1,3 @@
+// Words of the class board, of exports and of papers.
+
+export const results = {} as const;
