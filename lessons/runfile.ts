@@ -48,6 +48,8 @@ const Answer = v.union([Text(2000), v.pipe(v.array(Text(200)), v.maxLength(40))]
 const SittingSchema = v.strictObject({
   classCode: v.pipe(v.string(), v.regex(CLASS_CODE)),
   attempt: v.pipe(Whole(9999), v.minValue(1)),
+  /** Time at the screen so far, as the device counted it. */
+  spent_s: v.exactOptional(Whole(8640000)),
 });
 export type Sitting = v.InferOutput<typeof SittingSchema>;
 

@@ -18,6 +18,7 @@ export {
   PRACTICES,
   type Asked,
   type Lesson,
+  type Sitting,
   type PartShown,
 } from '$lessons';
 export { DEFAULT_KIT, SETTINGS, type Kit } from '$sim';

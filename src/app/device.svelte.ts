@@ -1,7 +1,8 @@
 // The device's memory as the screens see it: settings, learners, and whether anything is kept at all.
+import type { Sitting } from '$lessons';
 import { setMotion } from './motion';
 import { isPicture, type PictureName } from './pictures';
-import { merged, withRun, withSeen, type FinishedRun } from './progress';
+import { merged, withBegun, withRun, withSeen, type FinishedRun } from './progress';
 import { FIRST_SETTINGS, type KeptExercise, type Learner, type SavedRun, type Settings } from './records';
 import { memoryStorage, openStorage, type Storage, type StorageTrouble } from './storage';
 
@@ -57,6 +58,11 @@ class Device {
   /** Notes that a learner stands on a ground: from now on it is known. */
   see(who: string, lesson: string, seed: number): void {
     this.#keep(who, (learner) => withSeen(learner, lesson, seed));
+  }
+
+  /** Notes that a learner has begun an attempt at an exercise in a class. */
+  sit(who: string, exercise: string, { classCode, attempt }: Sitting): void {
+    this.#keep(who, (learner) => withBegun(learner, exercise, classCode, attempt));
   }
 
   /** Adds a learner from a file: as a new one, or joined with the one of that id. */

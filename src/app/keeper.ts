@@ -1,16 +1,19 @@
 // Keeps one run on the device: its run file, its line in the list, and its frozen state to go on from.
 // Saves never overlap: while one is being written the next waits, and of several that wait only the newest is written.
-import { grade, isOver, isScored, runFileOf, shownIn, type Lesson, type RunFile } from '$lessons';
+import { grade, isOver, isScored, runFileOf, shownIn, type Lesson, type RunFile, type Sitting } from '$lessons';
 import { snapshotOf, type Run } from '$sim';
 import type { Kept } from '../hindsight/lookBack';
-import { say, t } from '../words';
+import { t } from '../words';
 import { device } from './device.svelte';
 import { notePending } from './pending';
 import type { FinishedRun } from './progress';
 import type { Branch, RunState, SavedRun } from './records';
+import { titleWords } from './title';
 
 export type Answers = NonNullable<RunFile['answers']>;
 
+/** Who has not done anything for so long was away, ms. */
+const ABSENT_ms = 120_000;
 /** A run file takes no longer name. */
 const LONGEST_NAME = 80;
 
@@ -22,6 +25,8 @@ interface About {
   readonly answers: Answers | null;
   /** What looking back on it has found so far. */
   readonly hindsight?: Kept | null;
+  /** For which class, and the how manieth time; null where it is nobody's but the learner's. */
+  readonly sitting?: Sitting | null;
   /** The run that this one branches from, and where. */
   readonly branch?: Branch | null;
   /** The learner had stood on this ground before the run began: practice, without a place in the standing. */
@@ -36,12 +41,16 @@ export class Keeper {
   #waiting: { saved: SavedRun; state: RunState; finished: FinishedRun | null } | null = null;
   #writing: Promise<void> | null = null;
   #stopped = false;
+  #kept_ms = Date.now();
+  #spent_ms: number;
+  #over = false;
 
   constructor(about: About) {
     this.id = about.id;
     this.#about = about;
     this.#answers = about.answers;
     this.#hindsight = about.hindsight ?? null;
+    this.#spent_ms = (about.sitting?.spent_s ?? 0) * 1000;
   }
 
   get who(): string {
@@ -62,6 +71,11 @@ export class Keeper {
 
   get hindsight(): Kept | null {
     return this.#hindsight;
+  }
+
+  get sitting(): Sitting | null {
+    const { sitting = null } = this.#about;
+    return sitting && { ...sitting, spent_s: Math.round(this.#spent_ms / 1000) };
   }
 
   get branch(): Branch | null {
@@ -85,12 +99,23 @@ export class Keeper {
 
   keep(run: Run): void {
     if (this.#stopped) return;
+    this.#countTime(run);
     const finished = this.#finished(run);
     const saved = this.#line(run, finished);
     this.#waiting = { saved, state: this.#state(run), finished };
     // Noted now, for the write may have to wait for the one before it, and the page may close meanwhile.
     notePending('runs', saved.id, saved);
     this.#writing ??= this.#write();
+  }
+
+  /** Time at the screen: what lies between two savings, but for long absences; none once the run is over. */
+  #countTime(run: Run): void {
+    const now_ms = Date.now();
+    const gap_ms = now_ms - this.#kept_ms;
+    this.#kept_ms = now_ms;
+    if (this.#over) return;
+    if (gap_ms > 0 && gap_ms < ABSENT_ms) this.#spent_ms += gap_ms;
+    this.#over = isOver(run, this.#about.lesson);
   }
 
   /** Resolves when everything handed over so far is written. */
@@ -121,6 +146,7 @@ export class Keeper {
       who: this.who,
       name: this.#name(),
       answers: this.#answers ?? undefined,
+      sitting: this.sitting,
     });
   }
 
@@ -130,7 +156,7 @@ export class Keeper {
     if (known) return known.name;
     return branch
       ? t('runs.branchName', { name: branch.name, at_s: branch.at_s }).slice(0, LONGEST_NAME)
-      : t('runs.defaultName', { lesson: say(lesson.title), started_ms });
+      : t('runs.defaultName', { lesson: titleWords(lesson), started_ms });
   }
 
   /** What a finished run comes to; null while it goes on, and for a practice, which is not judged. */
@@ -153,6 +179,7 @@ export class Keeper {
       id: this.id,
       who: this.who,
       lesson: lesson.id,
+      ...(lesson.exercise ? { title: lesson.exercise.title } : {}),
       name: this.#name(),
       started_ms,
       saved_ms: Date.now(),
@@ -162,6 +189,7 @@ export class Keeper {
       passed: finished?.passed ?? false,
       ...(this.knownGround ? { knownGround: true } : {}),
       finished: isOver(run, lesson),
+      ...(this.sitting ? { sitting: this.sitting } : {}),
       asked: this.#answers !== null,
       ...(this.branch ? { branch: this.branch } : {}),
       file: this.file(run),

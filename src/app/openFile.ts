@@ -48,7 +48,8 @@ function savedRun(file: RunFile, run: Run): SavedRun {
     id: newId(),
     who: file.who,
     lesson: file.lesson,
-    name: file.name || file.lesson,
+    ...(file.exercise ? { title: file.exercise.title } : {}),
+    name: file.name || (file.exercise?.title ?? file.lesson),
     started_ms: Date.now(),
     saved_ms: Date.now(),
     depth_m: run.state.hole.depth_m,
@@ -57,6 +58,7 @@ function savedRun(file: RunFile, run: Run): SavedRun {
     passed: score !== null && grade(run, lesson).passed,
     ...(knownGround ? { knownGround } : {}),
     finished: file.finished,
+    ...(file.sitting ? { sitting: file.sitting } : {}),
     asked: file.answers !== undefined,
     file: JSON.stringify(file),
   };

@@ -13,6 +13,7 @@ import {
   type PartShown,
   type Past,
   type Problem,
+  type Sitting,
 } from '$lessons';
 import { hashRun, restoreToLookAt, type Run, type Snapshot } from '$sim';
 import { cutawayView, type CutawayView } from '../cutaway/view';
@@ -37,15 +38,20 @@ export { checkFile, openText, type Opened } from './openFile';
 export { verdictOf } from '$sim';
 export { grade, isScored, outcomeOf, recordOf, writeRecordCsv, writeRecordJson, type Grade } from '$lessons';
 
-/** Begins a run of a lesson on the ground of a seed; the cautions read before enter its log. False when nobody waited for the start. */
+/**
+ * Begins a run of a lesson on the ground of a seed; the cautions read before enter its log. For a class (`sitting`) nobody goes back.
+ * False when nobody waited for the start.
+ */
 export async function begin(
   lesson: Lesson,
   seed: number,
   cautions: readonly string[],
   waiting: Waiting = {},
+  sitting: Sitting | null = null,
 ): Promise<boolean> {
-  const run = await takeStart(lesson, seed, waiting);
+  const run = await takeStart(lesson, seed, waiting, sitting === null);
   if (!run) return false;
+  if (sitting && device.learner) device.sit(device.learner.id, lesson.id, sitting);
   const knownGround = hasSeen(device.learner, lesson.id, seed);
   const keeper = new Keeper({
     id: newId(),
@@ -53,6 +59,7 @@ export async function begin(
     lesson,
     started_ms: Date.now(),
     answers: null,
+    sitting,
     knownGround,
   });
   takeUp(run, lesson, keeper);
@@ -90,10 +97,10 @@ export async function goOn(saved: SavedRun): Promise<Problem | null> {
     if (!replayed.reproduced) return replayed.problem;
     run = replayed.run!;
   }
-  const answers = read.file.answers ?? null;
+  const { answers = null, sitting = null } = read.file;
   const { id, who, started_ms, branch, knownGround = false } = saved;
   const hindsight = (await device.storage.get('states', saved.id))?.hindsight;
-  takeUp(run, lesson, new Keeper({ id, who, lesson, started_ms, answers, hindsight, branch, knownGround }));
+  takeUp(run, lesson, new Keeper({ id, who, lesson, started_ms, answers, hindsight, branch, sitting, knownGround }));
   return null;
 }
 

@@ -19,6 +19,18 @@ export function unseenSeed(learner: Learner | null, lesson: string, draw: () => 
   return seed;
 }
 
+const sittingName = (exercise: string, classCode: string): string => `${exercise}/${classCode}`;
+
+/** How many attempts this learner has begun at an exercise in a class. */
+export function begunBy(learner: Learner | null, exercise: string, classCode: string): number {
+  return learner?.begun?.[sittingName(exercise, classCode)] ?? 0;
+}
+
+export function withBegun(learner: Learner, exercise: string, classCode: string, attempt: number): Learner {
+  const name = sittingName(exercise, classCode);
+  return { ...learner, begun: { ...learner.begun, [name]: Math.max(attempt, learner.begun?.[name] ?? 0) } };
+}
+
 export interface FinishedRun {
   readonly lesson: string;
   readonly score: number;
@@ -69,6 +81,7 @@ export function merged(here: Learner, there: Learner): Learner {
       ...(b.last_ms > a.last_ms ? b : a),
       best_frac: Math.max(a.best_frac, b.best_frac),
     })) as Shown,
+    begun: mergedBy(here.begun ?? {}, there.begun ?? {}, Math.max),
     seen: mergedBy(here.seen ?? {}, there.seen ?? {}, (a, b) => [...new Set([...a, ...b])]),
   };
 }

@@ -1,5 +1,5 @@
 // What the device keeps, as plain records with an id each.
-import type { Asked, DrillId, Exercise } from '$lessons';
+import type { Asked, DrillId, Exercise, Sitting } from '$lessons';
 import type { Kept } from '../hindsight/lookBack';
 import type { PictureName } from './pictures';
 
@@ -14,6 +14,8 @@ export interface Learner {
   readonly best: Readonly<Record<string, Standing>>;
   /** What the finished runs showed of each drill's subject. Left out by learners kept before it was noted. */
   readonly shown?: Shown;
+  /** Attempts begun, by exercise and class: `id/CODE`. */
+  readonly begun?: Readonly<Record<string, number>>;
   /** Numbers of the grounds this learner has stood on, by lesson: a pass wants another. */
   readonly seen?: Readonly<Record<string, readonly number[]>>;
 }
@@ -38,6 +40,8 @@ export interface SavedRun {
   readonly id: string;
   readonly who: string;
   readonly lesson: string;
+  /** What the instructor called it; left out: the lesson's own title. */
+  readonly title?: string;
   readonly name: string;
   readonly started_ms: number;
   readonly saved_ms: number;
@@ -49,6 +53,8 @@ export interface SavedRun {
   /** The learner had stood on this ground before: practice, without a place in the standing. */
   readonly knownGround?: boolean;
   readonly finished: boolean;
+  /** Played for a class: a result can be given of it. */
+  readonly sitting?: Sitting;
   /** The questions of the debrief are answered, so the ground may be shown. */
   readonly asked: boolean;
   /** Left out: the run began at its beginning. */

@@ -12,6 +12,7 @@ export interface Waiting {
 interface Made {
   readonly lesson: Lesson;
   readonly seed: number;
+  readonly practice: boolean;
   run: Promise<Run>;
   share_frac: number;
   waiting: Waiting;
@@ -20,7 +21,7 @@ interface Made {
 let made: Made | null = null;
 
 function play(one: Made): Promise<Run> {
-  const start = openStart(one.lesson, one.seed);
+  const start = openStart(one.lesson, one.seed, one.practice);
   function* advancing(): Generator<null, Run> {
     while (!start.advance(LOOK_s)) yield null;
     return start.run;
@@ -31,19 +32,25 @@ function play(one: Made): Promise<Run> {
   });
 }
 
-function madeFor(lesson: Lesson, seed: number): Made {
-  if (made?.lesson === lesson && made.seed === seed) return made;
-  const one = { lesson, seed, share_frac: 0, waiting: {} } as Made;
+function madeFor(lesson: Lesson, seed: number, practice: boolean): Made {
+  if (made?.lesson === lesson && made.seed === seed && made.practice === practice) return made;
+  const one = { lesson, seed, practice, share_frac: 0, waiting: {} } as Made;
   one.run = play(one);
   return (made = one);
 }
 
 /** The run as the learner will find it; asked for again, it is the same one. Nobody may act on it. */
-export const startOf = (lesson: Lesson, seed: number): Promise<Run> => madeFor(lesson, seed).run;
+export const startOf = (lesson: Lesson, seed: number, practice = true): Promise<Run> =>
+  madeFor(lesson, seed, practice).run;
 
 /** The same to be played: it belongs to the caller from then on. Null when nobody waits for it any more; then it is made on for the next who asks. */
-export async function takeStart(lesson: Lesson, seed: number, waiting: Waiting = {}): Promise<Run | null> {
-  const one = madeFor(lesson, seed);
+export async function takeStart(
+  lesson: Lesson,
+  seed: number,
+  waiting: Waiting = {},
+  practice = true,
+): Promise<Run | null> {
+  const one = madeFor(lesson, seed, practice);
   one.waiting = waiting;
   waiting.onShare?.(one.share_frac);
   const gone = new Promise<null>((resolve) => waiting.signal?.addEventListener('abort', () => resolve(null)));

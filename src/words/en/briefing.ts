@@ -1,6 +1,7 @@
 // Words of the briefing: the job, the kit, the points, the cautions, the ground.
 
 export const briefing = {
+  'brief.budget': 'The whole job may cost {budget:0} marks.',
   'brief.learn': 'What you learn',
   'brief.job': 'The job',
   'brief.known': 'What is known',

@@ -75,4 +75,5 @@ export const workNotebook = {
   'work.stock': 'Stock and cost',
   'work.stock.line': 'Water {water_L:fixed0} L, powder {powder_kg:fixed1} kg, petrol {petrol_L:fixed1} L.',
   'work.stock.cost': 'Cost so far: {cost:fixed1} marks.',
+  'work.stock.budget': 'The job may cost {budget:0} marks.',
 } as const;
