@@ -62,6 +62,7 @@ export type { Crew, Deed, Job } from './crews/crew';
 export { crewActs, crewFor, playCrew, playOn, restCrew } from './play';
 export { jobFor, jobOf } from './job';
 export { openStart, startRun, type Start } from './start';
+export { seatOf, seatsOf, sharesOf, type Seats, type Share } from './turns';
 export { entriesBefore, ownEntries, ownEvents, startTick } from './own';
 export {
   lessonOf,

@@ -8,10 +8,12 @@ export {
   COLOUR_WORDS,
   FEEL_WORDS_OF_GROUND,
   RECORD_FIELDS,
+  SEAT_WORDS,
   WAIT_WORDS,
   type ActionSpec,
   type FieldSpec,
   type RecordField,
+  type SeatWord,
 } from './run/actions';
 export { malformedIn, type FieldProblem, type Malformed, type Payload } from './run/check';
 export type { LogEntry } from './run/log';

@@ -53,6 +53,7 @@ const SLIGHT: readonly ActionName[] = [
   'useHint',
   'goBack',
   'waitFor',
+  'takeSeat',
 ];
 
 interface Edge extends Moment {
@@ -63,7 +64,7 @@ interface Edge extends Moment {
 const worthOf = (action: ActionName): number => (SETTLING.includes(action) ? 3 : SLIGHT.includes(action) ? 1 : 2);
 
 /** Indices of the entries that were carried out. Of equal acts in one second the first ones count as the refused. */
-function acceptedEntries(log: readonly LogEntry[], events: readonly RunEvent[]): number[] {
+export function acceptedEntries(log: readonly LogEntry[], events: readonly RunEvent[]): number[] {
   const refused = new Map<string, number>();
   for (const { tick, name, data } of events) {
     if (name !== 'refused') continue;

@@ -87,8 +87,8 @@ export function act(run: Run, name: ActionName, payload: Payload): ActResult {
     return result;
   }
   const deed = deedOf(name);
-  // Any new act ends a wait: whoever acts is not waiting. What goes wrong is nobody's act.
-  if (name !== 'waitFor' && name !== 'fault') run.state.wait = null;
+  // Any new act ends a wait: whoever acts is not waiting. What goes wrong is nobody's act, and who sits where changes nothing.
+  if (name !== 'waitFor' && name !== 'fault' && name !== 'takeSeat') run.state.wait = null;
   const task = beginTask(run, name, payload, deed);
   deed.begin?.(run, payload, task);
   return DONE;

@@ -48,6 +48,9 @@ const text = (name: string, maxLength: number): FieldSpec => ({ name, type: 'tex
 export const COLOUR_WORDS = ['brown', 'grey', 'yellow', 'red', 'black', 'pale'] as const;
 export const FEEL_WORDS_OF_GROUND = ['gritty', 'smooth', 'sticky', 'loose'] as const;
 export const WAIT_WORDS = ['soaked', 'clear', 'taskDone', 'morning', 'set', 'recovered'] as const;
+/** Places of people who take turns at one screen: at the stem, at pump, pit and fluid, at tray and book. */
+export const SEAT_WORDS = ['driller', 'pumpHand', 'logger'] as const;
+export type SeatWord = (typeof SEAT_WORDS)[number];
 export const DEVELOP_WORDS = ['bail', 'surge', 'overPump', 'backWash'] as const;
 /**
  * Fields of the driller's record that the crew fills in by hand; the rest is taken from what it logged, named, poured and read.
@@ -257,4 +260,5 @@ export const ACTION_SPECS: Readonly<Record<ActionName, ActionSpec>> = {
       { name: 'time_s', type: 'number', min: 1, max: 36000, whole: true, optional: true },
     ],
   },
+  takeSeat: { group: 'book', hands: 0, time_s: 0, fields: [word('seat', SEAT_WORDS), text('who', 60)] },
 };

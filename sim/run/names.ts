@@ -59,6 +59,7 @@ export const ACTION_NAMES = [
   'useHint',
   'goBack',
   'fault',
+  'takeSeat',
 ] as const;
 export type ActionName = (typeof ACTION_NAMES)[number];
 

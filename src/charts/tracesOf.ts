@@ -94,7 +94,16 @@ export function marksOf(events: readonly RunEvent[]): TraceMark[] {
 }
 
 /** What is done to the work itself; the book would crowd it. */
-const UNMARKED: readonly ActionName[] = ['readCaution', 'useHint', 'goBack', 'note', 'record', 'nameSample', 'waitFor'];
+const UNMARKED: readonly ActionName[] = [
+  'readCaution',
+  'useHint',
+  'goBack',
+  'note',
+  'record',
+  'nameSample',
+  'waitFor',
+  'takeSeat',
+];
 
 /** The acts of a run that were carried out. */
 export function doneIn({ log, record }: Pick<Run, 'log' | 'record'>): Done[] {

@@ -109,4 +109,5 @@ export const hindsight = {
   'did.leaveToCrew': 'left it to the crew',
   'did.mend': 'mended something',
   'did.fault': 'something broke',
+  'did.takeSeat': 'changed seats',
 } as const;

@@ -245,4 +245,5 @@ export const WAYS: Readonly<Record<ActionName, Way>> = {
   useHint: { noHand: 'beside the coach; no careful run asks' },
   goBack: { noHand: 'chosen in the debrief' },
   fault: { noHand: 'nobody does it' },
+  takeSeat: { noHand: 'one learner plays alone' },
 };

@@ -37,6 +37,7 @@ const AT_ONCE: readonly ActionName[] = [
   'readCaution',
   'useHint',
   'goBack',
+  'takeSeat',
 ];
 
 /** Every value of every sense, as the compiler knows them: a new one is missed here first. */
