@@ -81,6 +81,35 @@ export {
   type Sitting,
 } from './runfile';
 export { replayFile, replaying, type Replayed } from './replayFile';
+export {
+  boardOf,
+  joinParts,
+  judging,
+  MOST_PARTS,
+  packResult,
+  partOf,
+  readResult,
+  RESULT_FORMAT,
+  RESULT_FORMAT_VERSION,
+  RESULT_LIMIT,
+  resultOf,
+  resultParts,
+  VERDICTS,
+  writeResult,
+  type AboutResult,
+  type Board,
+  type BoardRow,
+  type Joined,
+  type JudgedResult,
+  type Judgement,
+  type Lost,
+  type PartOf,
+  type ReadResult,
+  type Result,
+  type ResultProblem,
+  type ResultProblemKey,
+  type Verdict as ResultVerdict,
+} from './results/index';
 export { en as lessonWords, fillSlots, format, isWordKey, type Said, type WordData, type WordKey } from './words/index';
 export { recordOf, type AboutRecord } from './record/recordOf';
 export { csvCell, CSV_COLUMNS, writeRecordCsv, writeRecordJson } from './record/csv';

@@ -24,13 +24,17 @@ export const RUN_FORMAT_VERSION = 1;
 export const RUN_FILE_LIMIT = 8 * 1024 * 1024;
 
 /** Four days of job time, up to three of a crew before, and an act every few seconds: beyond that a file is no run. */
-const MOST_TICKS = 604800;
-const MOST_ACTS = 50000;
+export const MOST_TICKS = 604800;
+export const MOST_ACTS = 50000;
 const MOST_LAYERS = 400;
 
-const Whole = (most: number) => v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(most));
-const Text = (most: number) => v.pipe(v.string(), v.maxLength(most));
+export const Whole = (most: number) => v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(most));
+export const Text = (most: number) => v.pipe(v.string(), v.maxLength(most));
 const Figure = v.pipe(v.number(), v.finite());
+/** The hash of a state. */
+export const HashText = v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/));
+/** null for a practice: it has no score. */
+export const ClaimedSchema = v.strictObject({ score: v.nullable(v.pipe(Figure, v.minValue(0), v.maxValue(100))) });
 
 const Ground = v.looseObject({
   version: Figure,
@@ -44,8 +48,9 @@ const Ground = v.looseObject({
 });
 
 const Answer = v.union([Text(2000), v.pipe(v.array(Text(200)), v.maxLength(40))]);
+export const AnswersSchema = v.record(Text(80), Answer);
 
-const SittingSchema = v.strictObject({
+export const SittingSchema = v.strictObject({
   classCode: v.pipe(v.string(), v.regex(CLASS_CODE)),
   attempt: v.pipe(Whole(9999), v.minValue(1)),
   /** Time at the screen so far, as the device counted it. */
@@ -77,11 +82,10 @@ const RunFileSchema = v.strictObject({
   /** Where the learner took over from the crew before; a lesson without one has none. */
   start_tick: v.optional(Whole(MOST_TICKS)),
   ticks: Whole(MOST_TICKS),
-  hash: v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/)),
-  /** null for a practice: it has no score. */
-  claimed: v.strictObject({ score: v.nullable(v.pipe(Figure, v.minValue(0), v.maxValue(100))) }),
+  hash: HashText,
+  claimed: ClaimedSchema,
   finished: v.boolean(),
-  answers: v.optional(v.record(Text(80), Answer)),
+  answers: v.optional(AnswersSchema),
 });
 
 type Read = v.InferOutput<typeof RunFileSchema>;

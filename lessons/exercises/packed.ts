@@ -7,7 +7,8 @@ const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-
 const VALUE = new Map([...LETTERS].map((letter, i) => [letter, i]));
 const CHUNK = 4096;
 
-function lettersOf(bytes: Uint8Array): string {
+/** Bytes in base64url. */
+export function lettersOf(bytes: Uint8Array): string {
   let text = '';
   for (let i = 0; i < bytes.length; i += 3) {
     const left = bytes.length - i;
@@ -19,8 +20,8 @@ function lettersOf(bytes: Uint8Array): string {
   return text;
 }
 
-/** null where a letter is none of the alphabet, or the length or the last letter cannot be. */
-function bytesOf(text: string): Uint8Array | null {
+/** Undoes lettersOf; null where a letter is none of the alphabet, or the length or the last letter cannot be. */
+export function bytesOf(text: string): Uint8Array | null {
   if (text.length % 4 === 1) return null;
   const bytes = new Uint8Array(Math.floor((text.length * 3) / 4));
   let bits = 0;
