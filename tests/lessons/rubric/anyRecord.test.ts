@@ -8,9 +8,17 @@ import { cleanView } from '../handMade';
 import { cleanWell } from '../handMadeWell';
 import { wellWith } from './cases';
 
+/** What only an exercise judges. */
+const OF_EXERCISES: Partial<Record<ItemId, Readonly<Record<string, number>>>> = {
+  withinBudget: { full_marks: 200, none_marks: 300 },
+};
+
 /** The first figures by which a lesson judges the item. */
 const BANDS = new Map(
-  ITEM_IDS.map((id) => [id, LESSONS.flatMap(({ rubric }) => rubric).find(({ item }) => item === id)!.bands] as const),
+  ITEM_IDS.map((id) => {
+    const judged = LESSONS.flatMap(({ rubric }) => rubric).find(({ item }) => item === id);
+    return [id, judged?.bands ?? OF_EXERCISES[id]!] as const;
+  }),
 );
 
 function upTo(trace: Trace, length: number): Trace {

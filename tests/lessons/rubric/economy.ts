@@ -9,6 +9,7 @@ const used = (powder_g: number, water_L: number) => [
   { value: powder_g, unit: 'g' },
   { value: water_L, unit: 'L' },
 ];
+const spent = (value: number) => [{ value, unit: 'marks' }];
 
 export const economy: HandMade = {
   jobTime: {
@@ -129,6 +130,48 @@ export const economy: HandMade = {
         reason: 'unfinished',
         data: {},
         evidence: used(1200, 2000),
+      },
+    ],
+  },
+  withinBudget: {
+    bands: { full_marks: 200, none_marks: 300 },
+    nothing: { reason: 'unfinished', data: { cost_marks: 0, budget_marks: 200 } },
+    cases: [
+      {
+        kind: 'full',
+        says: 'to the last mark',
+        view: cleanView({ cost_marks: 200 }),
+        share: 1,
+        reason: 'full',
+        data: { cost_marks: 200, budget_marks: 200 },
+        evidence: spent(200),
+      },
+      {
+        kind: 'between',
+        says: '225 of 200 marks leave three quarters',
+        view: cleanView({ cost_marks: 225 }),
+        share: (300 - 225) / (300 - 200),
+        reason: 'lost',
+        data: { cost_marks: 225, budget_marks: 200 },
+        evidence: spent(225),
+      },
+      {
+        kind: 'none',
+        says: 'half as much again',
+        view: cleanView({ cost_marks: 300 }),
+        share: 0,
+        reason: 'lost',
+        data: { cost_marks: 300, budget_marks: 200 },
+        evidence: spent(300),
+      },
+      {
+        kind: 'unfinished',
+        says: 'half the depth for little money earns half',
+        view: { ...halfway(), cost_marks: 90 },
+        share: 2.2 / 4.4,
+        reason: 'unfinished',
+        data: { cost_marks: 90, budget_marks: 200 },
+        evidence: spent(90),
       },
     ],
   },

@@ -1,6 +1,15 @@
 // What a learner's record says after runs, and after a file: the best is kept, the last is noted, known ground is known.
 import { expect, test } from 'vitest';
-import { hasSeen, merged, passedBy, unseenSeed, withRun, withSeen } from '../../../src/app/progress';
+import {
+  begunBy,
+  hasSeen,
+  merged,
+  passedBy,
+  unseenSeed,
+  withBegun,
+  withRun,
+  withSeen,
+} from '../../../src/app/progress';
 import type { Learner } from '../../../src/app/records';
 
 const FISH: Learner = { id: 'fish', picture: 'fish', number: null, made_ms: 100, best: {} };
@@ -60,5 +69,17 @@ test('two records become one in which nothing is worse and nothing is lost', () 
     expect(both.shown?.['first-rods']).toEqual({ best_frac: 0.8, last_frac: 0.2, last_ms: 10 });
     expect([...both.seen!['first-rods']!].sort()).toEqual([1, 2]);
   }
-  expect(merged(here, here)).toEqual({ ...here, seen: here.seen, shown: here.shown });
+  expect(merged(here, here)).toEqual({ ...here, begun: {} });
+});
+
+test('attempts begun are counted by exercise and class, and two records take the higher count', () => {
+  const once = withBegun(FISH, 'exercise-abcd', 'B7', 1);
+  expect([
+    begunBy(once, 'exercise-abcd', 'B7'),
+    begunBy(once, 'exercise-abcd', 'C2'),
+    begunBy(null, 'x', 'B7'),
+  ]).toEqual([1, 0, 0]);
+  const twice = withBegun(once, 'exercise-abcd', 'B7', 2);
+  expect(begunBy(merged(once, twice), 'exercise-abcd', 'B7')).toBe(2);
+  expect(begunBy(merged(twice, once), 'exercise-abcd', 'B7')).toBe(2);
 });
