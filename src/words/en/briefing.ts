@@ -1,6 +1,8 @@
 // Words of the briefing: the job, the kit, the points, the cautions, the ground.
 
 export const briefing = {
+  'brief.own.hole': 'Drill to {depth_m:1} m. Clear the hole, then stop drilling.',
+  'brief.own.well': 'Make a well that gives clean water the whole year, and hand it over.',
   'brief.budget': 'The whole job may cost {budget:0} marks.',
   'brief.learn': 'What you learn',
   'brief.job': 'The job',

@@ -75,6 +75,13 @@ export const start = {
   'progress.newer': 'The file was made by a newer trainer. This one cannot read it.',
   'progress.badField': 'The file is damaged at “{field}”. Nothing was changed.',
 
+  'class.task.title': 'Exercises from your instructor',
+  'class.task.none': 'Has your instructor given you a file, a link or a QR code? Open it here.',
+  'class.task.open': 'Open an exercise',
+  'class.forInstructors': 'For instructors',
+  'class.forInstructors.go': 'To the class',
+  'class.forInstructors.is': 'Prepare an exercise, give it to a class, collect the results.',
+
   'practices.title': 'Practice',
   'practices.lead': 'As often as you like. Nobody gives points.',
   'practices.toOrder': 'You choose how deep and in what country.',
