@@ -10,6 +10,7 @@ export { GAUGE_IDS, HAND_GROUPS, SENSE_IDS, VIEW_LEVELS } from './levels';
 export { FaultSchema, type FaultId, type LessonFault } from './faultSchema';
 export {
   baseOf,
+  calibratingPool,
   checkExercise,
   classCodeOf,
   EXERCISE_FORMAT,
@@ -20,6 +21,7 @@ export {
   exerciseTooLarge,
   ExerciseSchema,
   lessonOfExercise,
+  linting,
   MOST_SEEDS,
   newExercise,
   pack,
@@ -33,7 +35,15 @@ export {
   type ExerciseLayer,
   type ExerciseProblem,
   type ExerciseProblemKey,
+  type Finding,
+  type Level,
+  type LintKey,
+  type LintReport,
+  type LintStep,
   type Place,
+  type Pool,
+  type PoolStep,
+  type PoolWanted,
   type ReadExercise,
 } from './exercises/index';
 export { scenarioOf } from './scenario';
@@ -59,7 +69,7 @@ export { coachingCard } from './coaching';
 export { CREWS, createCrew, isCrewName, WORKING_CREWS } from './crews/index';
 export { takeOver } from './handing/takeOver';
 export type { Crew, Deed, Job } from './crews/crew';
-export { crewActs, crewFor, playCrew, playOn, restCrew } from './play';
+export { crewActs, crewFor, playCrew, playing, playOn, restCrew } from './play';
 export { jobFor, jobOf } from './job';
 export { openStart, startRun, type Start } from './start';
 export { seatOf, seatsOf, sharesOf, type Seats, type Share } from './turns';

@@ -40,8 +40,9 @@ function jobBefore({ prologue }: Lesson, job: Job): Job {
   return { ...job, time_s: LONGEST_s, ...(job.well ? { well: { ...job.well, ...asked } } : {}) };
 }
 
-export function openStart(lesson: Lesson, seed: number, practice = true): Start {
-  const scenario = scenarioOf(lesson, seed, practice);
+/** `noise`: as in scenarioOf. */
+export function openStart(lesson: Lesson, seed: number, practice = true, noise?: number): Start {
+  const scenario = scenarioOf(lesson, seed, practice, noise);
   const run = createRun(scenario);
   const { prologue } = lesson;
   if (!prologue) return { run, share_frac: 1, advance: () => true };

@@ -19,6 +19,7 @@ export { malformedIn, type FieldProblem, type Malformed, type Payload } from './
 export type { LogEntry } from './run/log';
 export { act, canAct, type ActResult } from './run/act';
 export { FAULT, FAULT_NAMES, MEND_WORDS, type FaultName, type MendWord } from './materials/faults';
+export { COME as FAULT_COME } from './run/faultState';
 export type { FaultFigures, FaultMoment, FaultState, ScheduledFault } from './run/faultState';
 export type { Opening, Scenario, Shower, Weather, WellKit, WorkingDay } from './run/scenario';
 export { groundAt, groundOf } from './run/ground';

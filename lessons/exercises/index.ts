@@ -14,6 +14,8 @@ export {
   type ExerciseLayer,
 } from './exerciseSchema';
 export { baseOf, lessonOfExercise } from './lessonOfExercise';
+export { linting, type Finding, type Level, type LintKey, type LintReport, type LintStep } from './lint/index';
 export { newExercise } from './newExercise';
 export { pack, unpack } from './packed';
+export { calibratingPool, type Pool, type PoolStep, type PoolWanted } from './pool';
 export { classCodeOf, variantSeed, type Place } from './variant';

@@ -11,6 +11,7 @@ import { theScreen } from './en/theScreen';
 import { theSeal } from './en/theSeal';
 import { contents } from './en/contents';
 import { exercises } from './en/exercises';
+import { lint } from './en/lint';
 import { firstRods } from './en/firstRods';
 import { holeDrillRubric } from './en/holeDrillRubric';
 import { hazards } from './en/hazards';
@@ -55,5 +56,6 @@ export const en = {
   ...hazards,
   ...problems,
   ...exercises,
+  ...lint,
   ...cli,
 } as const;

@@ -17,9 +17,16 @@ export function isWordKey(text: unknown): text is WordKey {
   return typeof text === 'string' && Object.hasOwn(en, text);
 }
 
-/** Puts the data into the {slots} of a text. A slot without data stays as it is, so that a test or a reader can see it. */
+/**
+ * Puts the data into the {slots} of a text; {slot:word} takes the key of another message. A slot without data stays as it is, so that a test
+ * or a reader can see it.
+ */
 export function fillSlots(text: string, data: WordData): string {
-  return text.replace(/\{(\w+)\}/g, (slot, name: string) => (Object.hasOwn(data, name) ? String(data[name]) : slot));
+  return text.replace(/\{(\w+)(:word)?\}/g, (slot, name: string, word?: string) => {
+    if (!Object.hasOwn(data, name)) return slot;
+    const value = data[name];
+    return word && isWordKey(value) ? en[value] : String(value);
+  });
 }
 
 export function format(key: WordKey, data: WordData = {}): string {
