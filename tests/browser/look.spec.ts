@@ -1,7 +1,7 @@
 // How the screens hold up: axe in every theme with text at 7:1, nothing clipped at 320 px in long words or double text, large targets.
-import type { Page } from '@playwright/test';
 import { answerAll, expect, finishedRunFile, goTo, lookBack, test } from './app';
 import { faults, ONE_IS_ENOUGH, THEMES } from './axe';
+import { clipped } from './clipped';
 
 const PLACES = [
   '',
@@ -50,23 +50,6 @@ for (const theme of THEMES) {
       .first()
       .click();
     expect(await faults(page, theme), 'runs, open').toEqual([]);
-  });
-}
-
-/** What sticks out of the page to the right, and what is cut off inside its own box. */
-async function clipped(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
-    const wide: string[] = [];
-    const root = document.documentElement;
-    if (root.scrollWidth > root.clientWidth) wide.push(`page ${root.scrollWidth} > ${root.clientWidth}`);
-    for (const element of document.querySelectorAll<HTMLElement>('body *')) {
-      if (element.closest('.unseen, svg, dialog:not([open])') || element.checkVisibility?.() === false) continue;
-      const style = getComputedStyle(element);
-      if (style.display === 'inline' || element.matches('input, textarea')) continue;
-      if (element.scrollWidth > element.clientWidth + 1 && style.overflowX !== 'auto' && element.clientWidth > 0)
-        wide.push(`${element.tagName}.${element.className} "${element.textContent?.trim().slice(0, 40)}"`);
-    }
-    return wide;
   });
 }
 
