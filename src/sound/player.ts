@@ -10,8 +10,13 @@ const NOISE_s = 2;
 /** Partials of a tone up to this many times its pitch are let through: a phone's loudspeaker has no others. */
 const PARTIALS = 9;
 const NOISE_Q = 0.9;
+/** Effective value of white noise between -1 and 1, and what noise of any band is brought to: a low, narrow band keeps so little that no one would hear it. */
+const WHITE = 1 / Math.sqrt(3);
+const NOISE = 0.25;
+/** Highest peak of a voice at level 1: noise seldom passes four and a half times its effective value; a tone's filter lifts it a little. */
+export const PEAK: Readonly<Record<Voice['source'], number>> = { noise: 4.5 * NOISE, tone: 1.15 };
 /** All voices at their loudest come to no more than a loudspeaker bears: a sum above 1 would be cut off and rattle. */
-export const TOGETHER_frac = 0.32;
+export const TOGETHER_frac = 0.28;
 
 interface Playing {
   readonly source: OscillatorNode | AudioBufferSourceNode;
@@ -91,7 +96,6 @@ export class Player {
     filter.frequency.value = kind === 'tone' ? pitch_Hz * PARTIALS : pitch_Hz;
     // The loudness swings about an even part: even + depth * beat.
     const beat = context.createOscillator();
-    beat.type = 'triangle';
     beat.frequency.value = beat_Hz;
     const depth = context.createGain();
     const even = context.createGain();
@@ -111,13 +115,22 @@ export class Player {
     if (playing.told && sameVoice(playing.told, voice)) return;
     playing.told = voice;
     const { pitch, filter, beat, depth, even, out } = playing;
-    const { pitch_Hz, level_frac, rough_frac, beat_Hz, glide_s } = voice;
+    const { pitch_Hz, rough_frac, beat_Hz, struck, glide_s } = voice;
+    const level_frac = voice.source === 'noise' ? voice.level_frac * this.#evened(pitch_Hz) : voice.level_frac;
     this.#to(pitch, pitch_Hz, glide_s);
     if (voice.source === 'tone') this.#to(filter.frequency, pitch_Hz * PARTIALS, glide_s);
     this.#to(beat.frequency, beat_Hz, glide_s);
-    this.#to(depth.gain, rough_frac / 2, glide_s);
+    // A saw turned over leaps up and falls off evenly.
+    beat.type = struck ? 'sawtooth' : 'triangle';
+    this.#to(depth.gain, (struck ? -rough_frac : rough_frac) / 2, glide_s);
     this.#to(even.gain, 1 - rough_frac / 2, glide_s);
     this.#to(out.gain, level_frac, glide_s);
+  }
+
+  /** How much a band of noise has to be raised: it keeps as much of the white noise's power as it is wide. */
+  #evened(pitch_Hz: number): number {
+    const kept_frac = Math.min(1, (Math.PI * pitch_Hz) / (NOISE_Q * this.#context.sampleRate));
+    return NOISE / (WHITE * Math.sqrt(kept_frac));
   }
 
   #end(name: VoiceName, glide_s: number): void {
@@ -136,7 +149,7 @@ export class Player {
   }
 }
 
-const SAID = ['level_frac', 'pitch_Hz', 'rough_frac', 'beat_Hz'] as const;
+const SAID = ['level_frac', 'pitch_Hz', 'rough_frac', 'beat_Hz', 'struck'] as const;
 const sameVoice = (one: Voice, other: Voice): boolean => SAID.every((figure) => one[figure] === other[figure]);
 
 function noiseOf(context: AudioContext): AudioBuffer {

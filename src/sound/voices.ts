@@ -24,11 +24,14 @@ export interface Voice {
   /** How deep its loudness swings, 0 even, 1 down to silence, and how often. */
   readonly rough_frac: number;
   readonly beat_Hz: number;
+  /** Each beat begins at its loudest and dies away, as a blow does; else it swells and falls. */
+  readonly struck: boolean;
   /** Time in which it comes to this level and pitch, s. */
   readonly glide_s: number;
 }
 
 type Tuned = Omit<Voice, 'name'>;
+type Setting = Omit<Tuned, 'source' | 'glide_s' | 'struck'> & { readonly struck?: boolean };
 
 /** All figures of this file are ASSUMED: set apart in pitch, band and beat, so that a small loudspeaker can tell them apart. */
 const SWIFT_s = 0.15;
@@ -49,13 +52,13 @@ const AIR = {
   racing: { level_frac: 0.35, pitch_Hz: 1700, rough_frac: 0.3, beat_Hz: 6 },
 } as const;
 
-/** Sand hisses, coarse sand grinds, stones knock, clay drags dull and slow; a bit off the bottom is barely heard. */
+/** Sand hisses, coarse sand grinds, stones knock; clay, dull and slow, and a bit off the bottom are barely heard. */
 const BIT = {
   quiet: { level_frac: 0.08, pitch_Hz: 500, rough_frac: 0.2, beat_Hz: 2 },
-  hiss: { level_frac: 0.35, pitch_Hz: 4200, rough_frac: 0.2, beat_Hz: 5 },
+  hiss: { level_frac: 0.45, pitch_Hz: 4200, rough_frac: 0.2, beat_Hz: 5 },
   grind: { level_frac: 0.5, pitch_Hz: 1500, rough_frac: 0.5, beat_Hz: 9 },
-  knock: { level_frac: 0.7, pitch_Hz: 260, rough_frac: 1, beat_Hz: 4 },
-  sticky: { level_frac: 0.4, pitch_Hz: 170, rough_frac: 0.4, beat_Hz: 1.2 },
+  knock: { level_frac: 0.7, pitch_Hz: 260, rough_frac: 1, beat_Hz: 4, struck: true },
+  sticky: { level_frac: 0.12, pitch_Hz: 170, rough_frac: 0.4, beat_Hz: 1.2 },
 } as const;
 
 const DRIVE = {
@@ -69,10 +72,10 @@ const SPRAY = { level_frac: 0.4, pitch_Hz: 2600, rough_frac: 0.1, beat_Hz: 8 } a
 /** Water that falls into the pit: clear it splashes, thick it drops dull. */
 const SPLASH_Hz = 1100;
 const DULLED_Hz = 500;
-const FALL_frac = 0.4;
+const FALL_frac = 0.32;
 
-const tone = (tuned: Omit<Tuned, 'source' | 'glide_s'>): Tuned => ({ source: 'tone', glide_s: SWIFT_s, ...tuned });
-const noise = (tuned: Omit<Tuned, 'source' | 'glide_s'>): Tuned => ({ source: 'noise', glide_s: SWIFT_s, ...tuned });
+const tone = (set: Setting): Tuned => ({ source: 'tone', glide_s: SWIFT_s, struck: false, ...set });
+const noise = (set: Setting): Tuned => ({ source: 'noise', glide_s: SWIFT_s, struck: false, ...set });
 
 /** The sounds of this moment, of the senses shown. What is not in the list is silent. */
 export function voicesOf(senses: Senses, shown: readonly string[]): Voice[] {
@@ -95,7 +98,7 @@ export function voicesOf(senses: Senses, shown: readonly string[]): Voice[] {
 /** An engine that has died sinks in pitch until nothing is left; one that was stopped is simply not there. */
 function engine({ pump }: Senses): Tuned | null {
   if (pump.dead)
-    return { source: 'tone', level_frac: 0, pitch_Hz: IDLE_Hz / 3, rough_frac: 0.9, beat_Hz: 4, glide_s: DYING_s };
+    return { ...tone({ level_frac: 0, pitch_Hz: IDLE_Hz / 3, rough_frac: 0.9, beat_Hz: 4 }), glide_s: DYING_s };
   if (pump.sound === 'off') return null;
   const { pitch_frac, rough_frac, beat_Hz } = STRAIN[pump.sound];
   const pitch_Hz = (IDLE_Hz + (WIDE_OPEN_Hz - IDLE_Hz) * pump.throttle_frac) * pitch_frac;

@@ -47,7 +47,7 @@ class Part {
 class StandIn {
   currentTime = 0;
   state = 'running';
-  sampleRate = 100;
+  sampleRate = 44_100;
   readonly destination = {};
   readonly parts: Part[] = [];
   #made(kind: string): Part {
@@ -76,6 +76,7 @@ const ENGINE: Voice = {
   pitch_Hz: 80,
   rough_frac: 0.4,
   beat_Hz: 10,
+  struck: false,
   glide_s: 0.1,
 };
 const BIT: Voice = { ...ENGINE, name: 'bit', source: 'noise', pitch_Hz: 4000 };

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { createRun, sensesOf, step, type Senses } from '$sim';
 import { LESSONS, scenarioOf } from '$lessons';
 import { isHeard } from '../../../src/sound/heard';
-import { TOGETHER_frac } from '../../../src/sound/player';
+import { PEAK, TOGETHER_frac } from '../../../src/sound/player';
 import { CARRIED_BY, voicesOf, type Voice, type VoiceName } from '../../../src/sound/voices';
 import { readingsOf, SENSE_IDS } from '../../../src/senses/readings';
 
@@ -55,7 +55,12 @@ describe('the sounds of the work', () => {
 
   it('are not cut off when all sound at their loudest, and are still heard one by one', () => {
     const loudest = Object.entries(MOMENTS).map(([name, moments]) =>
-      Math.max(...moments.map((senses) => heard(senses, name as VoiceName)!.level_frac)),
+      Math.max(
+        ...moments.map((senses) => {
+          const { level_frac, source } = heard(senses, name as VoiceName)!;
+          return level_frac * PEAK[source];
+        }),
+      ),
     );
     expect(loudest.reduce((sum, level) => sum + level) * TOGETHER_frac).toBeLessThanOrEqual(1);
     expect(Math.min(...loudest) * TOGETHER_frac).toBeGreaterThan(0.1);
@@ -94,7 +99,11 @@ describe('the sounds of the work', () => {
     const bit = (sound: Senses['stem']['sound']): Voice => heard(withStem({ sound }), 'bit')!;
     expect(bit('hiss').pitch_Hz).toBeGreaterThan(bit('grind').pitch_Hz);
     expect(bit('grind').pitch_Hz).toBeGreaterThan(bit('sticky').pitch_Hz);
-    expect(bit('knock').rough_frac).toBe(1);
+    expect(bit('knock')).toMatchObject({ rough_frac: 1, struck: true });
+    expect(bit('hiss').struck).toBe(false);
+    for (const loud of ['hiss', 'grind', 'knock'] as const)
+      for (const low of ['sticky', 'quiet'] as const)
+        expect(bit(loud).level_frac).toBeGreaterThan(2 * bit(low).level_frac);
     expect(bit('sticky').beat_Hz).toBeLessThan(bit('hiss').beat_Hz);
     expect(heard(withStem({ sound: 'still' }), 'bit')).toBeUndefined();
   });
