@@ -15,6 +15,10 @@ const MOST_SKY = 0.72;
 export const SHOULDER = 0.8;
 export const ARM = 0.44;
 
+/** Who waits stands so far from the next, and who stands at the edge of the picture so far within it; shares of the height. */
+const APART = 0.42;
+const EDGE = 0.24;
+
 export interface Stance {
   /** Middle of the feet. */
   x: number;
@@ -138,7 +142,10 @@ function postOf(view: CutawayView, place: Place, bit_m: number, worker: ShownWor
       return { ...one, stoop: 0.4, hands: [near, low, near - face * 0.05 * h, low + 0.04 * h], end: [near, low] };
     }
     case 'pump':
-      return { ...upright(gear.pump_x + 10 * u, 1, gear.pump_x + 30 * u, gear.pump_y - 34 * u), stoop: 0.45 };
+      return {
+        ...upright(Math.max(EDGE * h, gear.pump_x + 10 * u), 1, gear.pump_x + 30 * u, gear.pump_y - 34 * u),
+        stoop: 0.45,
+      };
     case 'settling':
       return overChamber(pit.settling, h, worker.tool === 'shovel' ? pit.settling.deposit : pit.settling.fluid + 2, -1);
     case 'suction':
@@ -160,7 +167,8 @@ function postOf(view: CutawayView, place: Place, bit_m: number, worker: ShownWor
     case 'bank':
       return upright(pit.suction.left - 0.02 * h, -1, pit.suction.left - 0.2 * h, ground - 0.55 * h);
     case 'idle': {
-      const x = pit.settling.left + (pit.settling.right - pit.settling.left) * (0.72 - 0.5 * nth);
+      const wide = pit.settling.right - pit.settling.left;
+      const x = pit.settling.left + wide * 0.72 - nth * Math.max(0.5 * wide, APART * h);
       return {
         x,
         face: 1,

@@ -52,14 +52,14 @@ export function createNeighbours(): Part {
       if (clear < free && clear - place.text_px * 0.7 < pit_y) return labels.close();
       // In little room over opened ground the words would lie on the names of the layers: a tap tells them.
       if (aside && place.compact) return labels.close();
+      const x = aside ? right - 6 : place.compact ? 5 : 20;
       const how = {
         tone: 'water',
         italic: true,
         ax: aside ? 1 : 0,
         halo: aside ? look.paper : inside && clear === y ? undefined : look.closed,
-        room_px: right - left - 10,
+        room_px: (aside ? x - left : right - x) - 4,
       } as const;
-      const x = aside ? right - 6 : place.compact ? 5 : 20;
       if (labels.put('neighbours', words, x, clear, how) === 0) labels.put('neighbours', short, x, clear, how);
       labels.close();
     },

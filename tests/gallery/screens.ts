@@ -112,6 +112,8 @@ export async function throughTheApp(way: Way, theme: string): Promise<void> {
   }
   for (const id of BRIEFS) {
     await goTo(way, `brief/${id}`);
+    // Where a crew has worked before, its work is played first.
+    await page.locator('figure').first().waitFor({ timeout: 60_000 });
     await take(`briefing, ${id}`);
   }
   await theHole(way);
