@@ -1,4 +1,5 @@
 // The run being played or looked back on. The playing part fills it in; the first screen only asks whether it is there.
+import type { Steered } from '../classroom/live/steered.svelte';
 import type { Worked } from './example.svelte';
 import type { Keeper } from './keeper';
 import type { Session } from './session.svelte';
@@ -8,6 +9,8 @@ class Current {
   keeper: Keeper | null = $state.raw(null);
   /** The worked example that the session is, or was until the learner took over. */
   worked: Worked | null = $state.raw(null);
+  /** The talk with the steering window, while the work screen stands. */
+  steered: Steered | null = $state.raw(null);
 
   close(): void {
     this.session?.keep();

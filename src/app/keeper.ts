@@ -2,6 +2,7 @@
 // Saves never overlap: while one is being written the next waits, and of several that wait only the newest is written.
 import { grade, isOver, isScored, runFileOf, shownIn, type Lesson, type RunFile, type Sitting } from '$lessons';
 import { snapshotOf, type Run } from '$sim';
+import type { TurnsKept } from '../classroom/live/seats';
 import type { Kept } from '../hindsight/lookBack';
 import { t } from '../words';
 import { device } from './device.svelte';
@@ -31,10 +32,16 @@ interface About {
   readonly branch?: Branch | null;
   /** The learner had stood on this ground before the run began: practice, without a place in the standing. */
   readonly knownGround: boolean;
+  readonly turns?: TurnsKept | null;
+  readonly frozen?: boolean;
 }
 
 export class Keeper {
   readonly id: string;
+  /** Who takes turns at the screen; null: one learner plays alone. */
+  turns: TurnsKept | null;
+  /** An instructor has stopped the clock. */
+  frozen: boolean;
   readonly #about: About;
   #answers: Answers | null;
   #hindsight: Kept | null;
@@ -48,6 +55,8 @@ export class Keeper {
   constructor(about: About) {
     this.id = about.id;
     this.#about = about;
+    this.turns = about.turns ?? null;
+    this.frozen = about.frozen ?? false;
     this.#answers = about.answers;
     this.#hindsight = about.hindsight ?? null;
     this.#spent_ms = (about.sitting?.spent_s ?? 0) * 1000;
@@ -192,6 +201,8 @@ export class Keeper {
       ...(this.sitting ? { sitting: this.sitting } : {}),
       asked: this.#answers !== null,
       ...(this.branch ? { branch: this.branch } : {}),
+      ...(this.turns ? { turns: this.turns } : {}),
+      ...(this.frozen ? { frozen: true } : {}),
       file: this.file(run),
     };
   }

@@ -98,9 +98,10 @@ export async function goOn(saved: SavedRun): Promise<Problem | null> {
     run = replayed.run!;
   }
   const { answers = null, sitting = null } = read.file;
-  const { id, who, started_ms, branch, knownGround = false } = saved;
+  const { id, who, started_ms, branch, turns, frozen, knownGround = false } = saved;
   const hindsight = (await device.storage.get('states', saved.id))?.hindsight;
-  takeUp(run, lesson, new Keeper({ id, who, lesson, started_ms, answers, hindsight, branch, sitting, knownGround }));
+  const about = { id, who, lesson, started_ms, answers, hindsight, branch, sitting, knownGround, turns, frozen };
+  takeUp(run, lesson, new Keeper(about));
   return null;
 }
 
@@ -114,6 +115,7 @@ export function branchAt(past: Past, mark: Mark, from: Keeper, name: string, fro
     started_ms: Date.now(),
     answers: null,
     branch: { id: from.id, name, at_s: mark.tick },
+    turns: from.turns,
     knownGround: true,
   });
   takeUp(run, past.lesson, keeper);

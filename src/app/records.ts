@@ -1,5 +1,6 @@
 // What the device keeps, as plain records with an id each.
 import type { Asked, DrillId, Exercise, Sitting } from '$lessons';
+import type { TurnsKept } from '../classroom/live/seats';
 import type { Kept } from '../hindsight/lookBack';
 import type { PictureName } from './pictures';
 
@@ -59,6 +60,10 @@ export interface SavedRun {
   readonly asked: boolean;
   /** Left out: the run began at its beginning. */
   readonly branch?: Branch;
+  /** Who takes turns at the screen; left out: one learner plays alone. */
+  readonly turns?: TurnsKept;
+  /** An instructor has stopped its clock. */
+  readonly frozen?: boolean;
   readonly file: string;
 }
 

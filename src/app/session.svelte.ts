@@ -13,12 +13,11 @@ import {
 } from '$sim';
 import { entriesBefore, isOver, MarkBook, restCrew, type Crew, type Deed, type Lesson } from '$lessons';
 import type { FeltMessage } from './felt';
+import { ENGINE_BUDGET_ms, screenFrames, type Frames } from './frames';
 import { lookEvery_ms } from './lookEvery';
 import { TextLog } from './textLog.svelte';
 import { createTicker, type Speed } from './ticker';
 
-/** Real time that one picture may spend on a wait at engine speed, so that the page stays alive. */
-const ENGINE_BUDGET_ms = 12;
 /** Hears of a deed of the crew that plays, what came of it, and what could be sensed in the moment before. */
 export type OnDeed = (deed: Deed, result: ActResult, senses: Senses) => void;
 
@@ -28,7 +27,7 @@ export interface SessionOptions {
   /** Called after every accepted act and whenever the run should be kept. */
   save?: (run: Run) => void;
   /** Pictures to tick by; a test passes its own. */
-  frames?: { request(callback: (now_ms: number) => void): number; cancel(handle: number): void };
+  frames?: Frames;
   now_ms?: () => number;
 }
 
@@ -51,6 +50,11 @@ export class Session {
   /** While a crew plays: as fast as the engine can, whatever the pace; a pause stops it all the same. */
   hurried = $state(false);
   #speed: Speed = $state(0);
+  /** How much the drawing shows: what the lesson lets a learner see, until an instructor opens the ground. */
+  view: Lesson['view'] | 'debrief' = $state('blind');
+  #frozen = $state(false);
+  /** The pace to go on at when an instructor lets the clock go again. */
+  #paceBefore: Speed = 0;
   /** The lasting act that is held down: its small steps are not told and not written one by one. */
   held: ActionName | null = null;
   /** The run as it stood on the way, for the looking back. What a crew does is not marked. */
@@ -59,7 +63,7 @@ export class Session {
   onSecond: (() => void) | null = null;
 
   readonly #save: (run: Run) => void;
-  readonly #frames: NonNullable<SessionOptions['frames']>;
+  readonly #frames: Frames;
   readonly #now_ms: () => number;
   readonly #ticker = createTicker();
   #handle: number | null = null;
@@ -77,11 +81,9 @@ export class Session {
   constructor(options: SessionOptions) {
     this.lesson = options.lesson;
     this.run = options.run;
+    this.view = options.lesson.view;
     this.#save = options.save ?? (() => undefined);
-    this.#frames = options.frames ?? {
-      request: (call) => requestAnimationFrame(call),
-      cancel: (h) => cancelAnimationFrame(h),
-    };
+    this.#frames = options.frames ?? screenFrames;
     this.#now_ms = options.now_ms ?? (() => performance.now());
     this.#savedAt_ms = this.#now_ms();
     this.#log = new TextLog(options.lesson.senses, this.run.record.events.length);
@@ -101,13 +103,27 @@ export class Session {
 
   set speed(next: Speed) {
     const ran = this.#speed !== 0;
-    this.#speed = this.finished ? 0 : next;
+    this.#speed = this.finished || this.#frozen ? 0 : next;
     this.slowed = false;
     this.#ticker.reset();
     if (this.#behind) this.#look();
     // A pause is where a learner closes the page: what has passed since the last save goes with it.
     if (ran && this.#speed === 0) this.keep();
     this.#wake();
+  }
+
+  /** An instructor has stopped the clock: nothing goes on, nobody but the instructor acts. */
+  get frozen(): boolean {
+    return this.#frozen;
+  }
+
+  /** Stops the clock and takes the hands away, or gives both back, at the pace from before. */
+  freeze(on: boolean): void {
+    if (on === this.#frozen || this.finished) return;
+    if (on) this.#paceBefore = this.#speed;
+    this.speed = 0;
+    this.#frozen = on;
+    if (!on) this.speed = this.#paceBefore;
   }
 
   /**
@@ -128,10 +144,15 @@ export class Session {
    * While a crew plays it has the hands, and nothing is done. Who leaves the rest to a crew sees it play on.
    */
   act(name: ActionName, payload: Payload = {}): ActResult {
-    if (this.driver) return (this.lastResult = { kind: 'refused', reason: 'handsBusy' });
+    if (this.driver || this.#frozen) return (this.lastResult = { kind: 'refused', reason: 'handsBusy' });
     const result = this.#act(name, payload);
     if (name === 'leaveToCrew' && result.kind === 'done') this.drive(restCrew(this.run, this.lesson));
     return result;
+  }
+
+  /** The same by an instructor, whoever has the hands. */
+  instruct(name: ActionName, payload: Payload): ActResult {
+    return this.#act(name, payload);
   }
 
   #act(name: ActionName, payload: Payload): ActResult {
@@ -151,7 +172,7 @@ export class Session {
 
   /** One job second, for the step button. */
   stepOnce(): void {
-    if (this.finished) return;
+    if (this.finished || this.#frozen) return;
     this.#crewActs();
     this.onSecond?.();
     this.#step();
@@ -166,7 +187,7 @@ export class Session {
    */
   goBackTo(logIndex: number): ActResult {
     const entry = this.run.log[logIndex];
-    if (!entry || !this.run.scenario.practice || logIndex < entriesBefore(this.run))
+    if (!entry || this.#frozen || !this.run.scenario.practice || logIndex < entriesBefore(this.run))
       return this.act('goBack', { fromTick: this.run.state.tick });
     const fromTick = this.run.state.tick;
     this.#speed = 0;
@@ -199,7 +220,7 @@ export class Session {
   }
 
   #wake(): void {
-    if (this.#handle !== null || this.finished) return;
+    if (this.#handle !== null || this.finished || this.#frozen) return;
     // A wait runs by itself; but a crew that plays stands still when the clock does.
     if (this.#speed === 0 && (this.driver || !this.run.state.wait)) return;
     this.#handle = this.#frames.request((now_ms) => this.#picture(now_ms));
@@ -207,6 +228,7 @@ export class Session {
 
   #picture(now_ms: number): void {
     this.#handle = null;
+    if (this.#frozen) return;
     const waiting = this.run.state.wait !== null;
     const hurried = this.driver !== null && this.hurried;
     const { heard } = this.#log;

@@ -158,7 +158,7 @@ function finishHands(desk: Desk, { smellsOfChlorine, headWorks }: Well): Hand[] 
 export type WellPhase = 'drilling' | 'pulling' | 'open' | 'closed';
 
 /** How far the work is: drilling; rods being drawn; the open hole with its casing; the well closed round its casing. */
-export function wellPhase({ session: { run, senses } }: Desk): WellPhase {
+export function wellPhase({ session: { run, senses } }: Pick<Desk, 'session'>): WellPhase {
   const { job, stem } = run.state.machine;
   if (!senses.well || job === 'siteSetup' || job === 'drilling') return 'drilling';
   if (senses.well.casing.look === 'set') return 'closed';

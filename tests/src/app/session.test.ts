@@ -158,6 +158,38 @@ describe('a session', () => {
     expect(session.speed).toBe(0);
   });
 
+  it('stands still while it is frozen, in the middle of a wait too, and goes on at the pace from before', () => {
+    const { session, hand } = newSession();
+    session.act('waitFor', { time_s: 6000 });
+    session.speed = 20;
+    hand.show(0);
+    hand.show(50);
+    const { tick } = session.run.state;
+    session.freeze(true);
+    hand.show(50);
+    session.speed = 60;
+    session.stepOnce();
+    expect(hand.wanted()).toBe(false);
+    expect([session.frozen, session.speed, session.run.state.tick]).toEqual([true, 0, tick]);
+    session.freeze(false);
+    expect([session.frozen, session.speed]).toEqual([false, 20]);
+    hand.show(0);
+    hand.show(50);
+    expect(session.run.state.tick).toBeGreaterThan(tick);
+  });
+
+  it('takes the hands away while it is frozen, but not the instructor’s', () => {
+    const { session } = newSession();
+    session.freeze(true);
+    expect(session.act('prime')).toEqual({ kind: 'refused', reason: 'handsBusy' });
+    expect(session.goBackTo(0).kind).toBe('refused');
+    expect(session.run.log).toEqual([]);
+    expect(session.instruct('fault', { fault: 'helperAway' }).kind).toBe('done');
+    expect(session.run.log).toEqual([[0, 'fault', { fault: 'helperAway' }]]);
+    session.freeze(false);
+    expect(session.act('note', { text: 'alone' }).kind).toBe('done');
+  });
+
   it('ends with the lesson: keeps, stops the clock, and does not start it again', () => {
     const { session, saves } = newSession();
     session.speed = 20;
