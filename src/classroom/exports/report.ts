@@ -10,21 +10,25 @@ interface Points<Id> {
 }
 
 export interface ResultLine {
-  /** T-07, or a picture's name: never a person's. */
+  /** T-07, or a picture's name, as the result says; a result from elsewhere may say any short text. */
   readonly who: string;
-  /** null: it was given without one. */
+  /** Both null where it was not played for a class. */
   readonly classCode: string | null;
-  readonly attempt: number;
+  readonly attempt: number | null;
+  /** Going back was allowed. */
+  readonly practice: boolean;
   /** The latest attempt of its learner, once: the one that counts. */
   readonly counts: boolean;
   /** The same result came before. */
   readonly repeats: boolean;
+  /** The same run came before, under another sign or attempt. */
+  readonly sameRun: boolean;
   readonly verdict: VerdictWord;
   /** Why it was not reproduced, as a sentence; '' where it was. */
   readonly why: string;
-  /** Number of the ground, and whether it is the one given to this learner. */
+  /** Number of the ground, and whether it is the one given to this learner; null where nobody can tell. */
   readonly ground: number;
-  readonly ownGround: boolean;
+  readonly ownGround: boolean | null;
   /** Of the run played again; all null where it was not reproduced. */
   readonly finished: boolean | null;
   readonly score: number | null;

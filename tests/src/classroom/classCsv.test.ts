@@ -27,6 +27,8 @@ describe('the table of a class', () => {
       attempt: '1',
       counts: 'yes',
       repeats: 'no',
+      same_run: 'no',
+      practice: 'no',
       verdict: 'reproduced',
       why: '',
       score: '80.1',
@@ -56,7 +58,7 @@ describe('the table of a class', () => {
   });
 
   test('leaves empty what is not known', () => {
-    expect(rows[4]).toMatchObject({
+    expect(rows[5]).toMatchObject({
       verdict: 'notReproduced',
       score: '',
       passed: '',
@@ -65,12 +67,12 @@ describe('the table of a class', () => {
       outcome: '',
     });
     expect(rows[1]).toMatchObject({ learner: 'fish', spent_s: '' });
-    expect(rows[2]).toMatchObject({ class: '' });
+    expect(rows[2]).toMatchObject({ class: '', attempt: '', own_ground: '' });
   });
 
   test('takes the sting out of what a spreadsheet would run', () => {
-    expect(rows[4]!['file']).toBe(`'-1+cmd, "a"\r\nb`);
-    expect(rows[5]).toMatchObject({ file: `'\t@x`, why: `'+another version` });
+    expect(rows[5]!['file']).toBe(`'-1+cmd, "a"\r\nb`);
+    expect(rows[6]).toMatchObject({ file: `'\t@x`, why: `'+another version` });
   });
 
   test('brings any text back as it was, or with an apostrophe before what a spreadsheet would run', () => {
