@@ -15,7 +15,7 @@ const MOST_SKY = 0.72;
 export const SHOULDER = 0.8;
 export const ARM = 0.44;
 
-/** Who waits stands so far from the next, and who stands at the edge of the picture so far within it; shares of the height. */
+/** Who waits stands so far from the next, and whoever is at the pump so far within the picture; shares of the height. */
 const APART = 0.42;
 const EDGE = 0.24;
 
@@ -92,7 +92,9 @@ function withinReach(stance: Stance, ground: number, h: number, fixed: boolean):
 
 export function stanceOf(view: CutawayView, place: Place, bit_m: number, worker: ShownWorker, nth: number): Stance {
   const fixed = worker.post === 'mouth' || worker.post === 'mouthBeyond' || worker.post === 'idle';
-  return withinReach(postOf(view, place, bit_m, worker, nth), place.ground_y, heightOf_px(place), fixed);
+  const h = heightOf_px(place);
+  const stance = withinReach(postOf(view, place, bit_m, worker, nth), place.ground_y, h, fixed);
+  return worker.post === 'pump' && place.zoom === 1 ? { ...stance, x: Math.max(EDGE * h, stance.x) } : stance;
 }
 
 function postOf(view: CutawayView, place: Place, bit_m: number, worker: ShownWorker, nth: number): Stance {
@@ -142,10 +144,7 @@ function postOf(view: CutawayView, place: Place, bit_m: number, worker: ShownWor
       return { ...one, stoop: 0.4, hands: [near, low, near - face * 0.05 * h, low + 0.04 * h], end: [near, low] };
     }
     case 'pump':
-      return {
-        ...upright(Math.max(EDGE * h, gear.pump_x + 10 * u), 1, gear.pump_x + 30 * u, gear.pump_y - 34 * u),
-        stoop: 0.45,
-      };
+      return { ...upright(gear.pump_x + 10 * u, 1, gear.pump_x + 30 * u, gear.pump_y - 34 * u), stoop: 0.45 };
     case 'settling':
       return overChamber(pit.settling, h, worker.tool === 'shovel' ? pit.settling.deposit : pit.settling.fluid + 2, -1);
     case 'suction':

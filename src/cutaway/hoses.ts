@@ -22,14 +22,16 @@ export function createHoses(): Part {
     const reach = gear.gooseneck_x - gear.outlet_x;
     const stiff = Math.min(1, view.pump.throttle_frac * 1.4) * (view.pump.flow_m3s > 0 ? 1 : 0.4);
     const top = Math.min(gear.gooseneck_y, gear.outlet_y) - 38 * u;
+    // Slack it hangs down from the swivel and comes in low.
     const low = gear.outlet_y - 8 * u;
+    const hang = 24 * u + 0.75 * (gear.outlet_y - gear.gooseneck_y);
     const up: HosePath = {
       x1: gear.outlet_x,
       y1: gear.outlet_y,
       cx1: gear.outlet_x + 2 * u,
       cy1: low + (top - low) * stiff,
       cx2: gear.gooseneck_x - reach * 0.42,
-      cy2: gear.gooseneck_y + (72 - 94 * stiff) * u,
+      cy2: gear.gooseneck_y + hang - (hang + 22 * u) * stiff,
       x2: gear.gooseneck_x,
       y2: gear.gooseneck_y,
     };
