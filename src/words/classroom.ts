@@ -1,7 +1,8 @@
 // The messages of the class: for instructors, and for whoever plays an exercise. They come with the first of those screens.
 import { classroom } from './en/classroom';
+import { codes } from './en/codes';
 import { editor } from './en/editor';
 import { live } from './en/live';
 import { results } from './en/results';
 
-export const classMessages = { ...classroom, ...editor, ...live, ...results };
+export const classMessages = { ...classroom, ...codes, ...editor, ...live, ...results };

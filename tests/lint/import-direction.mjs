@@ -35,6 +35,11 @@ const PACKAGES = [
     'the drawing needs the drawing library; everything else reaches it as plain data',
   ],
   [
+    /^src\/classroom\/qr\//,
+    /^(svelte|qrcode-generator|jsqr)(\/.+)?$/,
+    'only the QR codes need these libraries, which are loaded when a code is drawn or read',
+  ],
+  [
     /^src\//,
     /^(svelte|valibot|idb|uplot|virtual:.+)(\/.+)?$/,
     'the page must stay small; the drawing library belongs to src/cutaway, which is loaded late',
