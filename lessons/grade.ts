@@ -96,7 +96,8 @@ export function judge(view: RunView, lesson: Lesson): GradedItem[] {
     return {
       id: item,
       category: CATEGORY_OF[item],
-      points: tenth(judged.share_frac * weight),
+      // A weight with more decimals than points have is never overdone.
+      points: Math.min(weight, tenth(judged.share_frac * weight)),
       max: weight,
       reason: judged.reason,
       evidence: judged.evidence,

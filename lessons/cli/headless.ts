@@ -4,6 +4,7 @@ import { Complaint } from './arguments';
 import { groundVerb } from './ground';
 import { EXIT_BAD_INPUT, type IO } from './io';
 import { lessonsVerb } from './lessons';
+import { lintVerb } from './lint';
 import { playVerb } from './play';
 import { replayVerb } from './replay';
 import { traceVerb } from './trace';
@@ -11,6 +12,7 @@ import { traceVerb } from './trace';
 const VERBS: Readonly<Record<string, (words: readonly string[], io: IO) => number>> = {
   ground: groundVerb,
   lessons: lessonsVerb,
+  lint: lintVerb,
   play: playVerb,
   replay: replayVerb,
   trace: traceVerb,

@@ -15,4 +15,5 @@ export interface IO {
 
 export const EXIT_DONE = 0;
 export const EXIT_NOT_REPRODUCED = 1;
+export const EXIT_NOT_FIT = 1;
 export const EXIT_BAD_INPUT = 2;

@@ -58,7 +58,7 @@ const Stocks = v.strictObject({
   pumpWorn_frac: v.exactOptional(Between(0, 0.5)),
 });
 
-const Bands = v.record(v.string(), v.pipe(v.number(), v.finite()));
+const Bands = v.record(v.string(), Between(0, 1e6));
 
 export const ExerciseSchema = v.strictObject({
   format: v.literal(EXERCISE_FORMAT),
@@ -96,8 +96,8 @@ export const ExerciseSchema = v.strictObject({
   /** Job seconds that the learner has. */
   cap_s: Count(300, 345600),
   pass_points: Count(1, 100),
-  /** Points of each item of the lesson's rubric; they sum to 100. Left out or 0: not judged. */
-  weights: v.record(v.picklist(ITEM_IDS), Between(0, 100)),
+  /** Points of each item of the lesson's rubric, 1 and more; they sum to 100. Left out or 0: not judged. */
+  weights: v.record(v.picklist(ITEM_IDS), v.union([v.literal(0), Between(1, 100)])),
   /** Figures by which an item judges, where they are not the lesson's. */
   bands: v.exactOptional(v.record(v.picklist(ITEM_IDS), Bands)),
   /** Grounds found to be equally hard, by their numbers, and how far apart they are in points. Left out: any ground. */

@@ -8,6 +8,7 @@ import type { WordKey } from '../../words/index';
 import type { Begun } from './begun';
 import type { Finding, LintKey } from './finding';
 import { createHasty, createIdle, createQuitter } from './hasty';
+import { mapped } from './mapped';
 import { goingOn, type Way } from './way';
 
 /** Passed is no outcome of its own, but the end that every learner is after. */
@@ -38,10 +39,14 @@ export interface Seekers {
 
 /** Those who look for the other ends play one ground. Yields the share done now and then. */
 export function* seeking(begun: Begun): Generator<number, Seekers> {
-  const going = (make: () => Crew): Generator<number, Way> => goingOn(begun, (_run: Run) => make());
-  const hasty = yield* going(createHasty);
-  const quitter = yield* going(createQuitter);
-  return { hasty, quitter, idle: yield* going(createIdle) };
+  const going = (make: () => Crew, done: number): Generator<number, Way> =>
+    mapped(
+      goingOn(begun, (_run: Run) => make()),
+      (share_frac) => (done + share_frac) / 3,
+    );
+  const hasty = yield* going(createHasty, 0);
+  const quitter = yield* going(createQuitter, 1);
+  return { hasty, quitter, idle: yield* going(createIdle, 2) };
 }
 
 /** `ways`: all that were played. */

@@ -20,14 +20,14 @@ const SAID: Readonly<Record<FaultLook, readonly [Level, LintKey]>> = {
   shows: ['good', 'lint.fault.shows'],
   silent: ['wrong', 'lint.fault.silent'],
   hidden: ['warning', 'lint.fault.hidden'],
-  untried: ['warning', 'lint.fault.untried'],
+  tried: ['good', 'lint.fault.tried'],
   unmet: ['warning', 'lint.fault.unmet'],
   never: ['warning', 'lint.fault.never'],
   noRoom: ['warning', 'lint.fault.noRoom'],
   before: ['warning', 'lint.fault.before'],
 };
 /** Of the grounds that were looked at, the one that says most about the fault. */
-const TELLING: readonly FaultLook[] = ['shows', 'silent', 'hidden', 'untried', 'unmet', 'before', 'noRoom', 'never'];
+const TELLING: readonly FaultLook[] = ['shows', 'tried', 'silent', 'hidden', 'unmet', 'before', 'noRoom', 'never'];
 const ABSENT: readonly FaultLook[] = ['never', 'noRoom'];
 
 /** `looks`: one for each ground that was looked at, at least one; `begin_s`: where the learner takes over. */

@@ -13,8 +13,6 @@ export type FaultLook = Showing | 'never' | 'noRoom' | 'before';
 
 /** Deeper than any hole, m: what waits for that depth never comes. */
 const NEVER_m = 1e9;
-/** A reading of the fluid takes no longer than this, s. */
-const READING_s = 300;
 /** The bit stands on the bottom when it is this near to it, m. */
 const NEAR_m = 0.02;
 
@@ -40,12 +38,6 @@ const turnsOnBottom = ({ state }: Run): boolean =>
 const drilledUntil = ({ run }: Way): number =>
   run.record.events.find(({ name }) => name === 'drillingStopped')?.tick ?? run.state.tick;
 
-/** The tick at which the fluid was tried for the last time. */
-function lastReading({ run }: Way): number {
-  const last = run.log.findLast(([, action]) => action === 'feelFluid' || action === 'funnelTest');
-  return last ? Math.min(run.state.tick, last[0] + READING_s) : 0;
-}
-
 function* lookAtStrike(way: Way, fault: LessonFault, i: number, strike: Strike): Generator<null, FaultLook> {
   const { lesson, seed } = way.begun;
   const past = pastOf(way);
@@ -57,15 +49,11 @@ function* lookAtStrike(way: Way, fault: LessonFault, i: number, strike: Strike):
     next: strike.mark.entries,
   };
   const struck = ({ state }: Run): boolean => state.tick >= strike.tick;
-  const byReading = fault.id === 'weakPowder';
+  const ofTheHole = fault.id === 'lostTool' || fault.id === 'weakPowder';
   const meeting: Meeting = {
     met: fault.id === 'lostTool' ? (run) => struck(run) && turnsOnBottom(run) : struck,
-    byReading,
-    last_tick: byReading
-      ? Math.max(strike.tick + 1, lastReading(way))
-      : fault.id === 'lostTool'
-        ? drilledUntil(way)
-        : way.run.state.tick,
+    byTrial: fault.id === 'weakPowder',
+    last_tick: ofTheHole ? Math.max(strike.tick + 1, drilledUntil(way)) : way.run.state.tick,
   };
   return yield* besideTwin(pair, lesson, meeting);
 }
@@ -90,13 +78,13 @@ function* lookInGround(way: Way, fault: LessonFault, i: number): Generator<null,
   const bed_m = partsAt_m(way, twin);
   if (bed_m === null) return 'noRoom';
   if ((run.state.relief?.depth_m ?? 0) >= bed_m) return 'before';
-  const byReading = fault.id === 'saltyLayer';
+  const byTrial = fault.id === 'saltyLayer';
   const cuts = (here: Run): boolean => groundOf(here).layers[here.state.stem.layerIndex]!.top_m >= bed_m;
   const deep = (here: Run): boolean => here.state.hole.depth_m >= bed_m;
   const showing = yield* besideTwin({ run: createRun(run.scenario), twin, log: run.log, next: 0 }, lesson, {
-    met: (here) => here.state.holeNumber === 1 && (byReading ? deep(here) : cuts(here)),
-    byReading,
-    last_tick: byReading ? Math.max(lastReading(way), drilledUntil(way)) : drilledUntil(way),
+    met: (here) => here.state.holeNumber === 1 && (byTrial ? deep(here) : cuts(here)),
+    byTrial,
+    last_tick: drilledUntil(way),
   });
   return showing === 'unmet' ? 'never' : showing;
 }

@@ -1,6 +1,7 @@
 // What stood in the careful crew's way on a ground where it did not come to a good end, in words that help to set the exercise right.
 
 import { groundOf, type EventName, type Ground, type Run, type RunEvent } from '$sim';
+import type { Lesson } from '../../schema';
 import { ownEvents, startTick } from '../../own';
 import type { WordData } from '../../words/index';
 import type { Exercise } from '../exerciseSchema';
@@ -63,10 +64,18 @@ function layerField({ ground }: Exercise, depth_m: number): string {
   return `ground.layers.${found < 0 ? ground.layers.length - 1 : found}`;
 }
 
+/** Index of the fault that can have laid cobbles at a depth; -1 where none. */
+const cobblesAt = (faults: Lesson['faults'], depth_m: number): number =>
+  faults.findIndex(
+    (one) =>
+      one.id === 'cobbles' && depth_m > one.from.depth_m - HERE_m && depth_m < one.to.depth_m + one.thickness_m[1],
+  );
+
 /** What can be read off the end of a run, gathered once. */
 interface End {
   readonly run: Run;
   readonly exercise: Exercise;
+  readonly faults: Lesson['faults'];
   readonly deep_m: number;
   readonly events: readonly RunEvent[];
   readonly whole: boolean;
@@ -86,13 +95,19 @@ function pump(end: End): Hindrance | null {
   if (drew) return null;
   const lift = end.events.some(({ name, data }) => name === 'primeFailed' && data.cause === 'lift');
   if (lift) return { key: 'lint.way.worn', data: {}, field: 'stocks.pumpWorn_frac' };
-  const { pit_L, water_L } = opening;
+  const pit_L = twoDecimals(opening.pit_L);
+  const water_L = twoDecimals(opening.water_L);
   if (opening.setOut) return { key: 'lint.way.noPit', data: { water_L }, field: 'stocks.water_L' };
   return { key: 'lint.way.noPrime', data: { pit_L, water_L }, field: 'stocks.pit_L' };
 }
 
 function supplies(end: End): (Hindrance | null)[] {
-  const { petrol_L, water_L, powder_kg } = end.run.scenario.opening;
+  const { opening } = end.run.scenario;
+  const [petrol_L, water_L, powder_kg] = [opening.petrol_L, opening.water_L, opening.powder_kg].map(twoDecimals) as [
+    number,
+    number,
+    number,
+  ];
   const { stocks } = end.run.state;
   return [
     had(end, 'petrolOut') || stocks.petrol_L <= 0
@@ -114,6 +129,8 @@ function groundInTheWay(end: End): Hindrance | null {
   const refused = end.events.some(
     ({ name, data }) => name === 'bitRefused' && Math.abs(Number(data.depth_m) - deep_m) < HERE_m,
   );
+  const cobbles = cobblesAt(end.faults, deep_m);
+  if (refused && cobbles >= 0) return { key: 'lint.way.cobbles', data: depthOf(end), field: `faults.${cobbles}` };
   if (refused) return { key: 'lint.way.hard', data: depthOf(end), field };
   return creeps(run, deep_m) ? { key: 'lint.way.slow', data: depthOf(end), field } : null;
 }
@@ -143,7 +160,7 @@ function well(end: End): (Hindrance | null)[] {
   const hung = badly && (had(end, 'casingHung') || had(end, 'casingSnapped')) && !had(end, 'casingLanded');
   const deeper = deep_m > goal_m - HERE_m && stretch_m(groundOf(run), Infinity) >= SCREEN_m;
   return [
-    none && deeper ? { key: 'lint.way.rods', data: { depth_m: goal_m }, field: 'depth_m' } : null,
+    none && deeper ? { key: 'lint.way.rods', data: { depth_m: twoDecimals(goal_m) }, field: 'depth_m' } : null,
     none && !deeper ? { key: 'lint.way.noSand', data: depthOf(end), field: 'ground' } : null,
     hung ? { key: 'lint.way.casing', data: {}, field: 'ground' } : null,
   ];
@@ -156,6 +173,7 @@ export function hindrancesOf({ run, begun, grade }: Way, exercise: Exercise): Hi
   const end: End = {
     run,
     exercise,
+    faults: lesson.faults,
     deep_m: deepest_m(run),
     events: ownEvents(run),
     whole: lesson.well !== undefined,

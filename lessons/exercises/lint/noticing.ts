@@ -32,7 +32,7 @@ function alike(a: unknown, b: unknown): boolean {
 }
 
 /** Names of the senses by which the two differ. */
-export const partedBy = (a: Senses, b: Senses): SenseKey[] =>
+export const partedBy = (a: Partial<Senses>, b: Partial<Senses>): SenseKey[] =>
   (Object.keys(a) as SenseKey[]).filter((key) => !alike(a[key], b[key]));
 
 /** Does the lesson show the learner any of these? */

@@ -41,7 +41,7 @@ function shortOf(way: Way, level: Level): Finding[] {
     found.push({
       level,
       key: 'lint.item.loses',
-      data: { item: wordOf(item), lost: oneDecimal(item.max - item.points), max: item.max },
+      data: { item: wordOf(item), lost: oneDecimal(item.max - item.points), max: oneDecimal(item.max) },
       because: item.reason,
       field: `weights.${item.id}`,
     });

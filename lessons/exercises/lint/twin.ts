@@ -1,15 +1,16 @@
 // A run with a fault beside its twin without it, by the same acts: does anything part that a crew can notice, and does the learner see it?
 
-import { act, sensesOf, step, type LogEntry, type Run } from '$sim';
+import { act, sensesOf, step, type LogEntry, type Run, type Senses } from '$sim';
 import type { Lesson } from '../../schema';
 import { SLICE_s } from './begun';
 import { isShown, partedBy } from './noticing';
+import { tryFluid, type Tried } from './trial';
 
 /**
- * shows: within a minute of being met. hidden: so it would, but the senses for it are off. silent: nobody can notice it. untried: it shows only
- * to who tries the fluid, and nobody did. unmet: it came, but too late to be met.
+ * shows: within a minute of being met, or by a reading of the fluid that was taken. tried: nobody did, but who tries the fluid finds it. hidden: the
+ * senses for it are off. silent: nobody can notice it. unmet: it came, but too late.
  */
-export type Showing = 'shows' | 'hidden' | 'silent' | 'untried' | 'unmet';
+export type Showing = 'shows' | 'tried' | 'hidden' | 'silent' | 'unmet';
 
 export interface Pair {
   readonly run: Run;
@@ -22,14 +23,16 @@ export interface Pair {
 export interface Meeting {
   /** Is the fault met now? */
   met(run: Run): boolean;
-  /** It shows only to who feels or times the fluid: then each reading counts, whenever it is taken. */
-  readonly byReading: boolean;
+  /** It shows only to who feels or times the fluid: then it may show whenever that is done. */
+  readonly byTrial: boolean;
   /** After this tick nothing is looked at any more. */
   readonly last_tick: number;
 }
 
 /** Design: a fault changes what is sensed within so many seconds of being met. */
 const WITHIN_s = 60;
+/** From then on the fluid is tried so often, s. */
+const TRY_EVERY_s = 120;
 
 /** One second of both. */
 function goOn(pair: Pair): void {
@@ -44,33 +47,51 @@ function goOn(pair: Pair): void {
 }
 
 const readings = ({ state }: Run): string => `${state.feel?.tick} ${state.funnel?.tick}`;
+const fluidOf = (run: Run): Tried => {
+  const { feel, funnel } = sensesOf(run);
+  return { feel, funnel };
+};
+
+/** Gathers what parted, and whether the learner sees it. */
+class Parted {
+  #ever = false;
+  #tried = false;
+  constructor(readonly lesson: Lesson) {}
+
+  /** True when it can be seen. */
+  look<Part extends Partial<Senses>>(here: Part, there: Part): boolean {
+    const keys = partedBy(here, there);
+    this.#ever ||= keys.length > 0;
+    return keys.length > 0 && isShown(keys, this.lesson);
+  }
+
+  try(run: Run, twin: Run): void {
+    this.#tried ||= this.look(tryFluid(run), tryFluid(twin));
+  }
+
+  get showing(): Showing {
+    return this.#tried ? 'tried' : this.#ever ? 'hidden' : 'silent';
+  }
+}
 
 /** Lets both go on until the fault shows, or can show no more. Yields now and then. */
-export function* besideTwin(
-  pair: Pair,
-  lesson: Lesson,
-  { met, byReading, last_tick }: Meeting,
-): Generator<null, Showing> {
+export function* besideTwin(pair: Pair, lesson: Lesson, meeting: Meeting): Generator<null, Showing> {
   const { run, twin } = pair;
+  const { met, byTrial, last_tick } = meeting;
+  const parted = new Parted(lesson);
   let met_tick = -1;
-  let tried = false;
-  let parted = false;
   for (let n = 1; run.state.tick < last_tick; n++) {
     if (n % SLICE_s === 0) yield null;
     const before = readings(run);
     goOn(pair);
     if (met_tick < 0 && met(run)) met_tick = run.state.tick;
     if (met_tick < 0) continue;
-    const read = readings(run) !== before;
-    tried ||= read;
-    const soon = run.state.tick <= met_tick + WITHIN_s;
-    if (!soon && !byReading) break;
-    if (!soon && !read) continue;
-    const keys = partedBy(sensesOf(run), sensesOf(twin));
-    if (keys.length > 0 && isShown(keys, lesson)) return 'shows';
-    parted ||= keys.length > 0;
+    const since_s = run.state.tick - met_tick;
+    if (since_s <= WITHIN_s && parted.look(sensesOf(run), sensesOf(twin))) return 'shows';
+    if (since_s > WITHIN_s && !byTrial) return parted.showing;
+    if (byTrial && readings(run) !== before && parted.look(fluidOf(run), fluidOf(twin))) return 'shows';
+    if (byTrial && since_s % TRY_EVERY_s === WITHIN_s) parted.try(run, twin);
   }
-  if (parted) return 'hidden';
-  if (met_tick < 0) return 'unmet';
-  return byReading && !tried ? 'untried' : 'silent';
+  // A run that was over before the minute was tells nothing.
+  return byTrial && met_tick >= 0 ? parted.showing : 'unmet';
 }

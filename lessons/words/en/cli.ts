@@ -1,8 +1,8 @@
 // Sentences of the headless command.
 
 export const cli = {
-  'cli.usage': 'Use: headless VERB. Verbs: ground, lessons, play, replay, trace.',
-  'cli.unknownVerb': 'There is no verb "{verb}". Verbs: ground, lessons, play, replay, trace.',
+  'cli.usage': 'Use: headless VERB. Verbs: ground, lessons, lint, play, replay, trace.',
+  'cli.unknownVerb': 'There is no verb "{verb}". Verbs: ground, lessons, lint, play, replay, trace.',
   'cli.unknownOption': 'The verb {verb} has no option "{option}".',
   'cli.missingValue': 'The option {option} needs a value.',
   'cli.twice': 'The option {option} is given twice.',
@@ -15,6 +15,7 @@ export const cli = {
   'cli.unknownCrew': 'There is no crew "{crew}". Crews: {crews}.',
   'cli.practiceOnly': 'The lesson {lesson} takes no option {option}.',
   'cli.badDepth': 'The depth must be a number of metres from {least_m} to {most_m}, not "{depth}".',
+  'cli.badGrounds': 'The number of grounds must be a whole number from 1 to {most}, not "{grounds}".',
   'cli.cannotRead': 'The file "{file}" cannot be read.',
   'cli.cannotWrite': 'The file "{file}" cannot be written.',
   'cli.notReproduced': 'The run is not reproduced.',
