@@ -1,5 +1,5 @@
 // What the device keeps, as plain records with an id each.
-import type { Asked, DrillId, Exercise, Sitting } from '$lessons';
+import type { Asked, DrillId, Exercise, LintReport, Sitting } from '$lessons';
 import type { TurnsKept } from '../classroom/live/seats';
 import type { Kept } from '../hindsight/lookBack';
 import type { PictureName } from './pictures';
@@ -92,8 +92,16 @@ export interface KeptExercise {
   readonly saved_ms: number;
   /** Made or changed here; else it came from elsewhere, to be played. */
   readonly own: boolean;
+  /** The last edition that was given out; left out: none was yet. */
+  readonly given?: number;
   /** The class that is taught or sat in now; null: none is named. */
   readonly classCode: string | null;
+  /** As its instructor left it while it was not sound; `exercise` is the last that was. */
+  readonly draft?: Exercise;
+  /** Editions that were given out before this one, so that results of them can still be judged. */
+  readonly earlier?: readonly Exercise[];
+  /** What crews found who played it, and what it was then: once that is changed it says nothing. */
+  readonly checked?: { readonly task: string; readonly pool: string; readonly report: LintReport };
 }
 
 /** A result that an instructor took in, as it came. What is shown of it is found by playing it again. */
