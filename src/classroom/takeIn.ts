@@ -36,16 +36,21 @@ export async function takeInText(text: string): Promise<TakenIn> {
   const { exercise, classCode, otherVersion } = read;
   const here = device.exercises.find(({ id }) => id === exercise.id);
   const news = newsOf(here, exercise);
-  const taken = news === 'older' || news === 'ownChanged' ? here! : { own: here?.own ?? false, exercise };
-  await device.putExercise({
-    ...here,
-    id: exercise.id,
-    exercise: taken.exercise,
-    saved_ms: Date.now(),
-    own: taken.own,
-    classCode: classCode ?? here?.classCode ?? null,
-  });
-  return { ok: true, id: exercise.id, title: taken.exercise.title, news, otherVersion };
+  const code = classCode ?? here?.classCode ?? null;
+  const stays = here !== undefined && (news === 'older' || news === 'ownChanged' || news === 'same');
+  const kept: KeptExercise = stays
+    ? { ...here, classCode: code }
+    : {
+        id: exercise.id,
+        exercise,
+        saved_ms: Date.now(),
+        own: here?.own ?? false,
+        classCode: code,
+        // Results of the editions given out before can still be judged.
+        ...(here?.earlier ? { earlier: here.earlier } : {}),
+      };
+  await device.putExercise(kept);
+  return { ok: true, id: exercise.id, title: kept.exercise.title, news, otherVersion };
 }
 
 /** Refuses a file by its size before it is read. */

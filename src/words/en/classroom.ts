@@ -70,6 +70,7 @@ export const classroom = {
   'class.code.wall': 'Write it on the wall: {code}',
 
   'class.share.of': '“{title}”, edition {edition:0}',
+  'class.share.draft': 'Your last change is not sound yet. What goes out is the exercise as it was before.',
   'class.share.noPool':
     'Grounds for the class have not been found yet. Learners will get grounds that are not equally hard.',
   'class.copy': 'Copy',
