@@ -47,7 +47,7 @@ export async function takeInText(text: string): Promise<TakenIn> {
         own: here?.own ?? false,
         classCode: code,
         // Results of the editions given out before can still be judged.
-        ...(here?.earlier ? { earlier: here.earlier } : {}),
+        ...(here ? { earlier: [...(here.earlier ?? []), ...(here.given === undefined ? [] : [here.exercise])] } : {}),
       };
   await device.putExercise(kept);
   return { ok: true, id: exercise.id, title: kept.exercise.title, news, otherVersion };
