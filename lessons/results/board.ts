@@ -4,7 +4,6 @@ import { DRILL_OF, LEARNT_frac, shownIn } from '../drills';
 import { DRILL_IDS, type DrillId } from '../contents';
 import { ITEM_IDS, type ItemId } from '../rubric/ids';
 import type { Judgement } from './judging';
-import { runKey } from './resultOf';
 import type { Result } from './resultSchema';
 
 /** A result that was taken in and judged. */
@@ -72,13 +71,19 @@ function rowOf({ id, result, judgement }: JudgedResult): BoardRow {
   return { id, who, classCode, attempt, judgement, latest: false, ...spent, shown, needs: weakest(shown) };
 }
 
+/** The same for the same run, handed in again with another time or other answers. What is not reproduced is never the same as what is. */
+function runKey({ result, judgement }: JudgedResult): string {
+  const { exercise, sim, practice, seed, ticks, hash, claimed, finished, log } = result;
+  return [judgement.verdict, exercise, sim, practice, seed, ticks, hash, claimed.score, finished, log.length].join('/');
+}
+
 /** Told beside a row: that the result came before, or that the run did, under another sign. Only what is reproduced is one's own. */
 function told(judged: readonly JudgedResult[]): ReadonlyMap<string, Pick<BoardRow, 'duplicateOf' | 'sameRunAs'>> {
   const byRun = new Map<string, JudgedResult[]>();
   const notes = new Map<string, Pick<BoardRow, 'duplicateOf' | 'sameRunAs'>>();
   for (const one of judged) {
     const { who, classCode, attempt } = one.result;
-    const key = runKey(one.result);
+    const key = runKey(one);
     const before = byRun.get(key) ?? [];
     const same = before.find(
       ({ result }) => result.who === who && result.classCode === classCode && result.attempt === attempt,

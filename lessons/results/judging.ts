@@ -90,6 +90,12 @@ export function* judging(
     if (result.altered) return { verdict: 'notReproduced', ...unplayed(why('problem.result.altered')), ...common };
     return { verdict: 'otherVersion', ...unplayed(other), ...common };
   }
-  const outcome = yield* played(result, lessonOfExercise(exercise), slice_s);
+  let outcome: Played;
+  try {
+    outcome = yield* played(result, lessonOfExercise(exercise), slice_s);
+  } catch {
+    // What nobody foresaw in one result must not keep the others from being judged.
+    outcome = unplayed(why('problem.result.unplayable'));
+  }
   return { verdict: outcome.problem === null ? 'reproduced' : 'notReproduced', ...outcome, ...common };
 }

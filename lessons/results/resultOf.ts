@@ -7,7 +7,6 @@ import { isOver } from '../over';
 import { entriesBefore, startTick } from '../own';
 import { lessonOf, type RunFile, type Sitting } from '../runfile';
 import type { Lesson } from '../schema';
-import { logText } from './logText';
 import { RESULT_FORMAT, RESULT_FORMAT_VERSION, type Result } from './resultSchema';
 
 export interface AboutResult {
@@ -78,10 +77,4 @@ export function resultOfFile(file: RunFile): Result {
 export function resultCheck(result: Omit<Result, 'log' | 'altered'>, log: string): string {
   const { log: _log, altered: _altered, check: _check, ...fields } = result as Result & { check?: string };
   return hashOf({ ...fields, log });
-}
-
-/** The fingerprint of the run alone: the same run handed in twice has the same, whatever time or answers go with it. */
-export function runKey(result: Result): string {
-  const { who: _who, classCode: _code, attempt: _attempt, spent_s: _spent, answers: _answers, ...run } = result;
-  return hashOf({ ...run, log: logText(result.log) });
 }

@@ -27,5 +27,6 @@ export const exercises = {
     'The exercise here is not the one it was played with. Both call themselves edition {edition}.',
   'problem.result.otherVersion': 'It was played with version {version} of the trainer. This one cannot play it again.',
   'problem.result.altered': 'What is written in it was changed after it was handed in.',
+  'problem.result.unplayable': 'It cannot be played again: something in it was not foreseen.',
   'problem.result.otherEnd': 'The run does not end where the result says.',
 } as const;
