@@ -16,6 +16,8 @@ process.env.TEST_DOWNLOADS = join(tmpdir(), `saved-by-the-page-${process.pid}`);
 const CHROMIUM_IS_ENOUGH = [
   'board',
   'briefing',
+  'class-board-look',
+  'class-papers',
   'crew',
   'debrief',
   'debrief-well',

@@ -23,6 +23,7 @@ export const results = {
   'results.take.pasted': 'pasted text',
   'results.take.noCode': 'No QR code was found in the picture. Hold the camera closer and straight.',
   'results.take.nothing': 'There is nothing here.',
+  'results.take.tooLarge': 'The file is too large: {size:size}. A result takes at most {most:size}.',
   'results.take.unreadable': 'The browser cannot read this file.',
 
   'results.progress': '{done:0} of {all:0} played again',
@@ -39,6 +40,11 @@ export const results = {
   'results.sum.unknown': '–',
   'results.sum.handed': 'Handed in',
 
+  'results.class': 'Which class',
+  'results.class.is': 'Results of several classes are here. One class is shown at a time.',
+  'results.class.option': { one: '{code}: {n} result', other: '{code}: {n} results' },
+  'results.class.none': { one: 'without a class code: {n} result', other: 'without a class code: {n} results' },
+
   'results.verdict.reproduced': 'reproduced',
   'results.verdict.notReproduced': 'not reproduced',
   'results.verdict.otherVersion': 'made with another version',
@@ -52,6 +58,7 @@ export const results = {
   'results.col.attempt': 'Attempt',
   'results.col.points': 'Points',
   'results.col.passed': 'Passed',
+  'results.col.category': '{category:word}, of {max:0}',
   'results.col.job': 'On the job',
   'results.col.spent': 'At the screen',
   'results.col.verdict': 'Verdict',
@@ -73,8 +80,6 @@ export const results = {
   'results.row.sameRun': 'the same run was handed in by {who}',
   'results.row.otherGround': 'not the ground of this learner and attempt',
   'results.row.practice': 'played as practice: going back was allowed',
-  'results.row.noClass': 'played without a class code',
-  'results.row.otherClass': 'played for class {code}',
 
   'results.lost': 'What cost most',
   'results.lost.is': 'Points that the class lost, the dearest first. Begin the debrief here.',
@@ -281,6 +286,7 @@ export const results = {
   'certificate.points': '{score:1} of 100 points',
   'certificate.passed': 'passed, {goal:0} points were needed',
   'certificate.notPassed': '{goal:0} points would have passed',
+  'certificate.part': '{part:word} {points:1} of {max:0}',
   'certificate.facts': 'Attempt {attempt:0}, class {code}, ground {seed:0}.',
   'certificate.factsFree': 'Ground {seed:0}.',
   'certificate.job': '{job_s:duration} on the job.',
