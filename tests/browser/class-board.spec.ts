@@ -1,7 +1,8 @@
 // The class board: results taken in, played again and judged; what is taken out of it; deleting; all of it from disk.
 import type { Page } from '@playwright/test';
 import { parse } from 'csv-parse/sync';
-import { packResult, writeResult } from '../../lessons';
+import { packResult, resultParts, writeResult } from '../../lessons';
+import { squaresOf } from '../../src/classroom/qr/squares';
 import { APP_FILE } from '../../src/serve/build.mjs';
 import { expect, savedText, test } from './app';
 import { handedIn, openBoard, playedAgain, resultFrom, takeIn } from './class-results';
@@ -88,6 +89,53 @@ test('results come by drop, by pasted letters and text, several at once; the sam
   await expect(page.getByText(/^pasted text: This is no result/)).toBeVisible();
   await playedAgain(page);
   await expect(rowsOf(page, 'All that was handed in')).toHaveCount(4);
+});
+
+/** Pictures of QR codes, as a camera takes them straight on: made in the page from the dark squares. */
+async function photosOf(page: Page, texts: readonly string[]): Promise<Buffer[]> {
+  const photos: Buffer[] = [];
+  for (const text of texts) {
+    const squares = (await squaresOf(text))!;
+    const dark = Array.from({ length: squares.side }, (_, row) =>
+      Array.from({ length: squares.side }, (_, column) => squares.dark(row, column)),
+    );
+    const address = await page.evaluate((rows) => {
+      const [RIM, SQUARE_px] = [4, 5];
+      const canvas = document.createElement('canvas');
+      canvas.width = canvas.height = (rows.length + 2 * RIM) * SQUARE_px;
+      const context = canvas.getContext('2d')!;
+      context.fillStyle = '#fff';
+      context.fillRect(0, 0, canvas.width, canvas.height);
+      context.fillStyle = '#000';
+      rows.forEach((row, y) =>
+        row.forEach((isDark, x) => {
+          if (isDark) context.fillRect((x + RIM) * SQUARE_px, (y + RIM) * SQUARE_px, SQUARE_px, SQUARE_px);
+        }),
+      );
+      return canvas.toDataURL('image/png');
+    }, dark);
+    photos.push(Buffer.from(address.split(',')[1]!, 'base64'));
+  }
+  return photos;
+}
+
+test('results come by photos of QR codes; of a result in parts the missing ones are asked for', async ({ page }) => {
+  await openBoard(page);
+  const letters = packResult(resultFrom('careful', 1));
+  const parts = resultParts(letters, Math.ceil(letters.length * 0.7))!;
+  expect(parts.length).toBeGreaterThan(1);
+  const photos = await photosOf(page, parts);
+  const input = page.locator('input[data-take=photos]');
+  const take = (list: readonly Buffer[]): Promise<void> =>
+    input.setInputFiles(list.map((buffer, i) => ({ name: `photo ${i}.png`, mimeType: 'image/png', buffer })));
+  await take(photos.slice(1));
+  await expect(page.getByText(`Of a result in ${parts.length} codes ${parts.length - 1}`)).toBeVisible();
+  await take(photos.slice(0, 1));
+  await expect(page.getByText('1 result is taken in.')).toBeVisible();
+  await playedAgain(page);
+  await expect(listed(page, 'T-01')).toContainText('reproduced');
+  await take([Buffer.from(photos[0]!.subarray(0, 40))]);
+  await expect(page.getByText('photo 0.png: No QR code was found in the picture.')).toBeVisible();
 });
 
 test('one class is shown at a time, for signs are given anew in each', async ({ page }) => {
