@@ -195,7 +195,7 @@ export function readRunFile(text: string): ReadRunFile {
     return problem('problem.file.newerFormat', { version: head.version, known: RUN_FORMAT_VERSION });
   }
   const result = v.safeParse(RunFileSchema, json.value);
-  if (!result.success) return problem('problem.file.badField', { field: v.getDotPath(result.issues[0]) ?? 'file' });
+  if (!result.success) return problem('problem.file.badField', { field: v.getDotPath(result.issues[0]) || 'file' });
   const file = result.output as RunFile;
   if (file.exercise !== undefined) {
     const checked = checkExercise(file.exercise);

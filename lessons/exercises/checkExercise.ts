@@ -83,7 +83,7 @@ export function checkExercise(value: unknown): ExerciseCheck {
   const result = v.safeParse(ExerciseSchema, value);
   if (!result.success) {
     const problems = result.issues.map((issue) =>
-      exerciseProblem('problem.exercise.badField', v.getDotPath(issue) ?? 'exercise'),
+      exerciseProblem('problem.exercise.badField', v.getDotPath(issue) || 'exercise'),
     );
     return { ok: false, problems };
   }

@@ -66,7 +66,7 @@ function fromFile(value: unknown): ReadResult {
   const { version } = value as { version?: unknown };
   if (typeof version === 'number' && version > RESULT_FORMAT_VERSION) return newer(version);
   const parsed = v.safeParse(ResultFileSchema, value);
-  if (!parsed.success) return badField(v.getDotPath(parsed.issues[0]) ?? 'result');
+  if (!parsed.success) return badField(v.getDotPath(parsed.issues[0]) || 'result');
   const { format: _format, version: _version, check, ...fields } = parsed.output;
   const unpacked = unpack(fields.log, LOG_LIMIT);
   if (!unpacked.ok || typeof unpacked.value !== 'string') return badField('log');
@@ -85,7 +85,7 @@ function fromLetters(letters: string): ReadResult {
   const leftOut = (one: unknown): boolean => Array.isArray(one) && one.length === 0;
   const named = Object.fromEntries(given.filter(([, one]) => !leftOut(one)));
   const parsed = v.safeParse(ResultPackedSchema, { version, ...named });
-  if (!parsed.success) return badField(v.getDotPath(parsed.issues[0]) ?? 'result');
+  if (!parsed.success) return badField(v.getDotPath(parsed.issues[0]) || 'result');
   const { version: _version, ...fields } = parsed.output;
   return resultFrom(fields, null);
 }

@@ -176,6 +176,9 @@ describe('an altered file is not reproduced', () => {
     const ground = structuredClone(file.ground);
     ground.layers[1]!.bottom_m += 0.1;
     expect(reasonOf({ ground })).toBe('problem.file.otherGround');
+    const deep = `${'['.repeat(100_000)}${']'.repeat(100_000)}`;
+    const read = readRunFile(text.replace('"ground":{', `"ground":{"deep":${deep},`));
+    expect(read.ok && replayFile(read.file).problem?.problem).toBe('problem.file.otherGround');
   });
   test('one act less, one act moved by a second, one figure changed', () => {
     const feeds = file.log.findIndex(
