@@ -86,7 +86,8 @@ function workIn(events: readonly TraceEvent[]): Work {
   const frames = events.filter(
     ({ name, pid, tid }) => name === 'FireAnimationFrame' && mains.some((main) => main.pid === pid && main.tid === tid),
   );
-  const thread = frames[0];
+  // A page that draws no pictures of its own accord is the one that works most.
+  const thread = frames[0] ?? busiest(events, mains);
   if (!thread) return { perFrame_ms: [], perFrameRan_ms: [], longest_ms: 0, longestRan_ms: 0 };
   const own = ({ pid, tid }: TraceEvent): boolean => pid === thread.pid && tid === thread.tid;
   const tasks = outermost(
@@ -108,6 +109,12 @@ function workIn(events: readonly TraceEvent[]): Work {
 }
 
 type TimeOf = (task: TraceEvent) => number;
+
+function busiest(events: readonly TraceEvent[], mains: readonly TraceEvent[]): TraceEvent | undefined {
+  const worked = ({ pid, tid }: TraceEvent): number =>
+    events.reduce((sum, one) => sum + (one.pid === pid && one.tid === tid && one.ph === 'X' ? (one.dur ?? 0) : 0), 0);
+  return [...mains].sort((a, b) => worked(b) - worked(a))[0];
+}
 
 /** A task inside a task is counted once. */
 function outermost(tasks: readonly TraceEvent[]): TraceEvent[] {
