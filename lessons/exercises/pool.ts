@@ -104,6 +104,7 @@ export function* calibratingPool(
         found: group.length,
       }));
       if (one) measured.push(one);
+      else if (allAlike(lesson)) return null;
     }
     group = largestGroup(measured, SPREAD_points);
   }

@@ -2,7 +2,13 @@
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** Paths of files that take many seconds though they are short: by size alone they would come last. */
-const LONG = [/lessons\/calibration\/.*well/, /lessons\/open-hole/, /lessons\/calibration\//, /lessons\/.*well\.test/];
+const LONG = [
+  /lessons\/calibration\/.*well/,
+  /lessons\/exercises\/(shipped|rejected)/,
+  /lessons\/open-hole/,
+  /lessons\/calibration\//,
+  /lessons\/.*well\.test/,
+];
 
 export class LongFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {

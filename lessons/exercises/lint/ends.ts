@@ -37,16 +37,25 @@ export interface Seekers {
   readonly idle: Way;
 }
 
+/** Nothing but an act ends a run before its time is up: who waits for so long stands for who waits for days, s. */
+const WAITS_s = 21600;
+
+function waiting(begun: Begun): Begun {
+  const { lesson } = begun;
+  const cap_s = Math.min(WAITS_s, lesson.end.cap_s);
+  return { ...begun, lesson: { ...lesson, end: { ...lesson.end, cap_s } } };
+}
+
 /** Those who look for the other ends play one ground. Yields the share done now and then. */
 export function* seeking(begun: Begun): Generator<number, Seekers> {
-  const going = (make: () => Crew, done: number): Generator<number, Way> =>
+  const going = (make: () => Crew, done: number, on = begun): Generator<number, Way> =>
     mapped(
-      goingOn(begun, (_run: Run) => make()),
+      goingOn(on, (_run: Run) => make()),
       (share_frac) => (done + share_frac) / 3,
     );
   const hasty = yield* going(createHasty, 0);
   const quitter = yield* going(createQuitter, 1);
-  return { hasty, quitter, idle: yield* going(createIdle, 2) };
+  return { hasty, quitter, idle: yield* going(createIdle, 2, waiting(begun)) };
 }
 
 /** `ways`: all that were played. */

@@ -8,10 +8,10 @@ export const lint = {
   'lint.doing.fault': 'Looking at a run with and without one mishap: {fault:word}.',
   'lint.doing.pool': 'Ground {seed}: run {n} of {of}.',
 
-  'lint.careful.passes': 'The careful crew can do it on all {n} grounds. Points: {least} to {most}.',
-  'lint.careful.fails': 'Even the careful crew cannot do it. It was tried on {n} grounds.',
+  'lint.careful.passes': 'The careful crew can do it. Points: {least} to {most}. Grounds played: {n}.',
+  'lint.careful.fails': 'Even the careful crew cannot do it. Grounds played: {n}.',
   'lint.careful.some': 'The careful crew can do it on {passed} of {n} grounds only.',
-  'lint.careful.some.pool': 'On {failed} grounds of the pool even the careful crew cannot do it.',
+  'lint.careful.some.pool': 'The careful crew cannot do each ground of the pool. Of those played it failed: {failed}.',
   'lint.careful.points': 'It comes to {points} points. Passing wants {pass_points}.',
   'lint.item.essential': 'It fails where nobody may fail: {item:word}.',
   'lint.item.loses': 'Here it loses {lost} of {max} points: {item:word}.',
@@ -37,9 +37,9 @@ export const lint = {
   'lint.way.other': 'The job comes to no good end with the hole at {depth_m}\u00a0m.',
 
   'lint.before.never': 'The crew that works before does not get there. Grounds: {failed} of {n}.',
-  'lint.before.kept': 'The crew that works before the learner gets there on all {n} grounds.',
+  'lint.before.kept': 'The crew that works before gets there. Grounds played: {n}.',
 
-  'lint.green.passes': 'Beginners without care pass on {passed} of {n} grounds. This is too easy.',
+  'lint.green.passes': 'Beginners without care pass. This is too easy. Grounds: {passed} of {n}.',
   'lint.green.fails': 'Beginners without care do not pass. They come to {most} points at most.',
   'lint.hasty.passes': 'Who ends the job at once passes, with {points} points. This is too easy.',
 
