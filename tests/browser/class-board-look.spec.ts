@@ -86,6 +86,13 @@ test('nothing of the board is clipped at 320 px at double text size', async ({ p
   await boardHolds(page, handedIn());
 });
 
+test('at double text size the tables become cards on a wide screen too', async ({ page }) => {
+  await page.goto('/#/');
+  await page.getByRole('radio', { name: 'Double' }).check();
+  await openBoard(page);
+  await boardHolds(page, handedIn());
+});
+
 test('every button and field of the board is at least 48 px high on a phone', async ({ page }) => {
   await page.setViewportSize({ width: 320, height: 640 });
   await openBoard(page);
