@@ -19,19 +19,30 @@ export function helperCount(processors: number): number {
   return processors <= 2 ? Math.max(1, processors) : Math.min(4, processors - 1);
 }
 
-/** What a worker is told: once what it is about, then its orders. It answers with reports, and with null after each order. */
-export type ToHelper<About, Order> =
-  { readonly kind: 'about'; readonly about: About } | { readonly kind: 'order'; readonly order: Order };
+/** What can be done beside the page: looking back on a run, judging results. */
+export type JobName = 'lookBack' | 'judge';
 
-export function inWorker<About, Order, Report>(worker: Worker, about: About, talk: HelperTalk<Report>): Helper<Order> {
-  const tell = (message: ToHelper<About, Order>): void => worker.postMessage(message);
-  worker.onmessage = ({ data }: MessageEvent<Report | null>) => talk.report(data);
-  worker.onerror = (event) => {
-    event.preventDefault();
-    talk.failed();
+/** What a worker is told: once its job and what it is about, then its orders. It answers with reports, and with null after each order. */
+export type ToHelper =
+  | { readonly kind: 'job'; readonly job: JobName; readonly about: unknown }
+  | { readonly kind: 'order'; readonly order: unknown };
+
+export type MakeInWorker = <Order, Report>(job: JobName, about: unknown, talk: HelperTalk<Report>) => Helper<Order>;
+
+/** Workers for any job: all that stand on the model share one text, for it is large. Throws where the browser has none or forbids them. */
+export async function workersHere(): Promise<MakeInWorker> {
+  const { default: SideWorker } = await import('./sideWorker?worker&inline');
+  return (job, about, talk) => {
+    const worker = new SideWorker();
+    const tell = (message: ToHelper): void => worker.postMessage(message);
+    worker.onmessage = ({ data }: MessageEvent) => talk.report(data);
+    worker.onerror = (event) => {
+      event.preventDefault();
+      talk.failed();
+    };
+    tell({ kind: 'job', job, about });
+    return { give: (order) => tell({ kind: 'order', order }), stop: () => worker.terminate() };
   };
-  tell({ kind: 'about', about });
-  return { give: (order) => tell({ kind: 'order', order }), stop: () => worker.terminate() };
 }
 
 /** So long the page is held up at a time, ms, and so long it is left alone between, so that it stays alive. */

@@ -6,9 +6,6 @@ import { expect, test } from './app';
 import { playedAgain } from './class-results';
 
 const ON_DISK = new URL(`../../dist/${APP_FILE}`, import.meta.url).href;
-/** A page that answers a press later than this feels stuck, ms; other work on the machine counts too. */
-const STUCK_ms = 1000;
-
 test('sixty results from disk without a network, each told rightly, the page alive meanwhile', async ({
   page,
   context,
@@ -27,14 +24,12 @@ test('sixty results from disk without a network, each told rightly, the page ali
 
   const paste = page.getByText('Or paste letters or the text of a file');
   const field = page.getByRole('textbox', { name: 'Letters or text of a result' });
-  let longest_ms = 0;
-  for (let press = 0; press < 4; press++) {
-    const start_ms = performance.now();
-    await paste.click();
-    await (press % 2 === 0 ? expect(field).toBeVisible() : expect(field).toBeHidden());
-    longest_ms = Math.max(longest_ms, performance.now() - start_ms);
-  }
-  expect(longest_ms).toBeLessThan(STUCK_ms);
+  // A page that is held up would answer when all is judged, not before.
+  await paste.click();
+  await expect(field).toBeVisible();
+  await field.fill('typed meanwhile');
+  await expect(page.getByRole('progressbar')).toBeVisible();
+  await expect(field).toHaveValue('typed meanwhile');
 
   await playedAgain(page);
   await expect(page.getByText('5 were here already.')).toBeVisible();

@@ -1,12 +1,12 @@
 // Hands out results to be judged: to as many workers as the device has room for, or to the page in short slices.
-import { helperCount, inSlices, inWorker, type Helper, type HelperTalk } from '../../app/sideWork';
+import { helperCount, inSlices, workersHere, type Helper, type HelperTalk } from '../../app/sideWork';
 import { carryOut, type Judged, type Order } from './orders';
 
 export type MakeJudge = (talk: HelperTalk<Judged>) => Helper<Order>;
 
 async function workerJudge(): Promise<MakeJudge> {
-  const { default: JudgeWorker } = await import('./worker?worker&inline');
-  return (talk) => inWorker<null, Order, Judged>(new JudgeWorker(), null, talk);
+  const inWorker = await workersHere();
+  return (talk) => inWorker('judge', null, talk);
 }
 
 export const slicedJudge: MakeJudge = (talk) => inSlices(carryOut, talk);
