@@ -100,14 +100,14 @@ export class ClassBoard {
     return { taken, again, refused, open: open.map(({ there, of }) => ({ there: there.length, of })) };
   }
 
-  /** Forgets all results of this exercise. */
+  /** Forgets all results of this exercise: first on the device, so that what is no longer shown is gone. */
   async removeAll(): Promise<void> {
     this.#judges.stop();
+    const kept = (await device.storage.all('results')).filter(({ exercise }) => exercise === this.#exerciseId);
+    await Promise.all(kept.map(({ id }) => device.storage.remove('results', id)));
     this.entries = [];
     this.#texts = [];
     this.#parts = [];
-    for (const { id, exercise } of await device.storage.all('results'))
-      if (exercise === this.#exerciseId) await device.storage.remove('results', id);
   }
 
   /** Stops judging; what is kept stays. */
