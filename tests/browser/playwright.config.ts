@@ -22,6 +22,8 @@ const CHROMIUM_IS_ENOUGH = [
   'debrief',
   'debrief-well',
   'drills-taps',
+  'exercise-editor',
+  'exercise-look',
   'lens',
   'practice',
   'site',

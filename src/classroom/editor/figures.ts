@@ -68,6 +68,9 @@ export function figureOf(exercise: Exercise, path: string): Figure {
   return found;
 }
 
+/** A figure in a sentence; one that is being typed may be none yet. */
+export const told = (value: number): number | string => (Number.isFinite(value) ? value : '?');
+
 const hundredths = (value: number): number => Math.round(value * 100) / 100;
 
 /** A kept value as it is shown. */

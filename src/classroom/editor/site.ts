@@ -36,16 +36,19 @@ export function siteFrom({ site, contamination }: Ground): SitePlan {
   } as SitePlan;
 }
 
-/** The ground of the preview with the plan as it is being laid out, for the drawing. */
+const isPlace = ({ east_m, north_m }: Place): boolean => Number.isFinite(east_m) && Number.isFinite(north_m);
+
+/** The plan as it is being laid out, for the drawing: a thing whose figure is just being typed is not in it. */
 export function drawnSite(plan: SitePlan): Pick<Ground, 'site' | 'contamination'> {
-  const line = plan.overheadLine;
+  const drawn = plan.overheadLine;
+  const line = drawn && [drawn.from_m, drawn.to_m, drawn.height_m].every(Number.isFinite) ? drawn : null;
   return {
-    contamination: plan.sources,
+    contamination: plan.sources.filter(isPlace),
     site: {
       width_m: PLAN_m.width,
       breadth_m: PLAN_m.breadth,
-      spots: plan.spots,
-      wells: plan.wells,
+      spots: plan.spots.filter((spot) => isPlace(spot) && Number.isFinite(spot.rise_m)),
+      wells: plan.wells.filter(isPlace),
       floodLine_m: plan.floodLine_m,
       overheadLine: line && {
         from: { east_m: 0, north_m: line.from_m },

@@ -3,7 +3,7 @@ import { baseOf, type Exercise } from '$lessons';
 import { t } from '../../words';
 import type { PartId } from './parts';
 import { ALL, sumOf } from './points';
-import { figureOf, shownAs } from './figures';
+import { figureOf, shownAs, told } from './figures';
 
 const joined = (parts: readonly (string | false)[]): string => parts.filter((part) => part !== false).join(' ');
 
@@ -13,7 +13,7 @@ function groundSum({ ground, season }: Exercise): string {
       ? t('editor.sum.ground.lesson')
       : ground.by === 'setting'
         ? t('editor.sum.ground.setting', { setting: `setting.${ground.setting}` })
-        : t('editor.sum.ground.layers', { n: ground.layers.length, depth_m: ground.waterTable_m });
+        : t('editor.sum.ground.layers', { n: ground.layers.length, depth_m: told(ground.waterTable_m) });
   return joined([by, season === 'dry' && t('editor.sum.dry')]);
 }
 
@@ -23,9 +23,13 @@ function kitSum(exercise: Exercise): string {
   const cap = shownAs(figureOf(exercise, 'cap_s'), exercise.cap_s);
   const changed = Object.keys(exercise.stocks).length;
   return joined([
-    t('editor.sum.kit', { n: cap, unit: `editor.unit.${unit}`, depth_m: exercise.depth_m ?? base.end.depth_m }),
+    t('editor.sum.kit', {
+      n: told(cap),
+      unit: `editor.unit.${unit}`,
+      depth_m: told(exercise.depth_m ?? base.end.depth_m),
+    }),
     changed > 0 && t('editor.sum.stocks', { n: changed }),
-    exercise.budget_marks !== undefined && t('editor.sum.budget', { marks: exercise.budget_marks }),
+    exercise.budget_marks !== undefined && t('editor.sum.budget', { marks: told(exercise.budget_marks) }),
   ]);
 }
 
@@ -50,7 +54,7 @@ const SUMS: Readonly<Record<PartId, (exercise: Exercise) => string>> = {
     ]),
   seen: ({ view, hints }) =>
     joined([t(`brief.view.${view}`), t('editor.sum.hints', { hints: `editor.hints.${hints}` })]),
-  points: (exercise) => t('editor.sum.points', { sum: sumOf(exercise), all: ALL, pass: exercise.pass_points }),
+  points: (exercise) => t('editor.sum.points', { sum: sumOf(exercise), all: ALL, pass: told(exercise.pass_points) }),
   pool: poolSum,
 };
 

@@ -145,6 +145,15 @@ describe('a plan laid by hand', () => {
     }
   });
 
+  test('is drawn without what is just being typed', () => {
+    const typing = {
+      ...site,
+      spots: [{ ...site.spots[0]!, east_m: Number.NaN }, site.spots[1]!],
+      overheadLine: { ...site.overheadLine!, height_m: Number.NaN },
+    };
+    expect(drawnSite(typing).site).toMatchObject({ spots: [site.spots[1]], overheadLine: null });
+  });
+
   test('a thing is found under a finger and moved, by half metres, on the plan', () => {
     expect(thingAt(site, { east_m: 11, north_m: 12 }, 5)).toEqual({ list: 'spots', index: 0 });
     expect(thingAt(site, { east_m: 39, north_m: 10 }, 5)).toEqual({ list: 'sources', index: 0 });
