@@ -17,13 +17,13 @@ import { exerciseIn, namesIn } from '../lessons/exercises/files';
 import { opensAndPlays } from '../lessons/exercises/opens';
 import type { Claim, Sweep } from './sweep';
 
-const GROUNDS = 12;
+const GROUNDS = 6;
 const LEARNERS = 40;
 const NOISES = 5;
 const MOST_SPREAD_points = 5;
 /** Exercises by chance: examined for so many steps, or to the end. */
-const BY_CHANCE = { few: { exercises: 2000, steps: 40 }, whole: { exercises: 200, steps: Infinity } } as const;
-const PER_TASK = 20;
+const BY_CHANCE = { few: { exercises: 1000, steps: 20 }, whole: { exercises: 40, steps: Infinity } } as const;
+const PER_TASK = 10;
 type Depth = keyof typeof BY_CHANCE;
 
 type Task =
