@@ -19,8 +19,8 @@ export function helperCount(processors: number): number {
   return processors <= 2 ? Math.max(1, processors) : Math.min(4, processors - 1);
 }
 
-/** What can be done beside the page: looking back on a run, judging results. */
-export type JobName = 'lookBack' | 'judge';
+/** What can be done beside the page: looking back on a run, judging results, letting crews play an exercise. */
+export type JobName = 'lookBack' | 'judge' | 'examine';
 
 /** What a worker is told: once its job and what it is about, then its orders. It answers with reports, and with null after each order. */
 export type ToHelper =

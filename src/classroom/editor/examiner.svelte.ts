@@ -1,59 +1,35 @@
-// Who lets crews play an exercise: a worker made from a text inside the program, so that the one file opened from a folder has it too; or, where
-// there is none, the page itself in short slices. One order at a time.
+// Who lets crews play an exercise: a worker, or where there is none the page itself in short slices. One order at a time.
+import { inSlices, workersHere, type Helper, type HelperTalk } from '../../app/sideWork';
 import { carryOut, type Order, type Told } from './orders';
-
-/** So long the page is held up at a time, ms, and so long it is left alone between, so that it stays alive. */
-const SLICE_ms = 24;
-const REST_ms = 8;
 
 type Tell = (told: Told) => void;
 
-/** Works in the page; returns what stops it. */
-function inPage(order: Order, tell: Tell): () => void {
-  const task = carryOut(order);
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  const work = (): void => {
-    const until_ms = performance.now() + SLICE_ms;
-    let last: Told | null = null;
-    while (performance.now() < until_ms) {
-      const { done, value } = task.next();
-      if (done) {
-        if (last) tell(last);
-        return;
-      }
-      last = value;
-    }
-    if (last) tell(last);
-    timer = setTimeout(work, REST_ms);
-  };
-  timer = setTimeout(work, 0);
-  return () => clearTimeout(timer);
-}
-
-/** Works in a worker, and where that cannot be in the page. */
+/** Begins in a worker, and where that cannot be in the page; returns what stops it. */
 function begin(order: Order, tell: Tell): () => void {
-  let stop: (() => void) | null = null;
+  let helper: Helper<Order> | null = null;
   let stopped = false;
-  const fallBack = (): void => {
-    if (!stopped) stop = inPage(order, tell);
+  const talk: HelperTalk<Told> = {
+    report: (told) => told && tell(told),
+    failed: () => {
+      helper?.stop();
+      inPage();
+    },
+  };
+  const give = (made: Helper<Order>): void => {
+    helper = made;
+    made.give(order);
+  };
+  const inPage = (): void => {
+    if (!stopped) give(inSlices(carryOut, { ...talk, failed: () => tell({ kind: 'broken' }) }));
   };
   const start = async (): Promise<void> => {
-    const { default: ExaminerWorker } = await import('./worker?worker&inline');
-    if (stopped) return;
-    const worker = new ExaminerWorker();
-    stop = () => worker.terminate();
-    worker.onmessage = ({ data }: MessageEvent<Told>) => tell(data);
-    worker.onerror = (event) => {
-      event.preventDefault();
-      worker.terminate();
-      fallBack();
-    };
-    worker.postMessage(order);
+    const inWorker = await workersHere();
+    if (!stopped) give(inWorker<Order, Told>('examine', null, talk));
   };
-  start().catch(fallBack);
+  start().catch(inPage);
   return () => {
     stopped = true;
-    stop?.();
+    helper?.stop();
   };
 }
 
@@ -78,6 +54,8 @@ export class Examiner {
           this.step = told.step;
           return;
         }
+        // The worker holds the model in its memory: it is not kept for a next time.
+        stop();
         this.#stop = null;
         this.order = null;
         resolve(told);

@@ -14,16 +14,19 @@ export type Told =
   /** It broke off: something in the exercise was not foreseen. */
   | { readonly kind: 'broken' };
 
-/** Works an order off. Steps come often; what comes last is no step. Never throws. */
-export function* carryOut(order: Order): Generator<Told, void> {
+/** Steps are told some ten times a second: more nobody reads. */
+const TELL_ms = 100;
+
+/** Works an order off: steps, null where one is not worth telling, and last what came of it. Never throws. */
+export function* carryOut(order: Order): Generator<Told | null, void> {
   try {
     const { exercise } = order;
     if (order.kind === 'lint') {
-      const report = yield* told(linting(exercise));
+      const report = yield* stepwise(linting(exercise));
       yield { kind: 'report', report };
     } else {
       const { wanted, from_seed } = order;
-      const pool = yield* told(calibratingPool(exercise, { wanted, from_seed }));
+      const pool = yield* stepwise(calibratingPool(exercise, { wanted, from_seed }));
       yield { kind: 'pool', pool };
     }
   } catch {
@@ -31,10 +34,16 @@ export function* carryOut(order: Order): Generator<Told, void> {
   }
 }
 
-function* told<Result>(task: Generator<LintStep, Result>): Generator<Told, Result> {
+function* stepwise<Result>(task: Generator<LintStep, Result>): Generator<Told | null, Result> {
+  let told_ms = -Infinity;
   for (;;) {
     const { done, value } = task.next();
     if (done) return value as Result;
-    yield { kind: 'step', step: value as LintStep };
+    const now_ms = performance.now();
+    if (now_ms - told_ms < TELL_ms) yield null;
+    else {
+      told_ms = now_ms;
+      yield { kind: 'step', step: value as LintStep };
+    }
   }
 }
