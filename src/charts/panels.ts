@@ -4,7 +4,7 @@ import uPlot from 'uplot';
 import 'uplot/dist/uPlot.min.css';
 import { formatNumber, t, type MessageKey } from '../words';
 import type { Panel } from './panelList';
-import type { Columns, Done, TraceMark } from './tracesOf';
+import type { Done, TraceMark } from './tracesOf';
 
 export interface Panels {
   /** Puts the reading line at a row of the trace. */
@@ -26,10 +26,10 @@ export interface PanelLook {
 const HEIGHT_px = 132;
 const AXIS_ROOM_em = 3.6;
 
-/** What is drawn: the charts, their columns, events and acts over them, and how many minutes the unit of the time axis has. */
+/** What is drawn: the charts, their columns (null: a gap), events and acts over them, and how many minutes the unit of the time axis has. */
 export interface Drawn {
   panels: readonly Panel[];
-  columns: Columns<string>;
+  columns: { time_min: Float64Array } & Record<string, Float64Array | (number | null)[]>;
   marks: readonly TraceMark[];
   done: readonly Done[];
   unit_min: number;
