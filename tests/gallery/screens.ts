@@ -1,6 +1,7 @@
 // The way through the app, screen by screen: each is brought up once in a theme and then taken in every size.
 import { lessonById, playCrew, writeRunFile } from '$lessons';
 import type { Page } from 'playwright-core';
+import { throughTheClass } from './classScreens';
 import { runUpTo } from './runs';
 import { wellRunFile } from '../browser/wellRun';
 
@@ -120,4 +121,5 @@ export async function throughTheApp(way: Way, theme: string): Promise<void> {
   await theWell(way);
   await theDebrief(way, 'first-rods', 'green', 7);
   await theDebrief(way, 'the-seal', 'steady', 2);
+  await throughTheClass(way);
 }
