@@ -3,6 +3,7 @@ import { classroom } from './en/classroom';
 import { codes } from './en/codes';
 import { editor } from './en/editor';
 import { live } from './en/live';
+import { papers } from './en/papers';
 import { results } from './en/results';
 
-export const classMessages = { ...classroom, ...codes, ...editor, ...live, ...results };
+export const classMessages = { ...classroom, ...codes, ...editor, ...live, ...papers, ...results };
