@@ -32,6 +32,8 @@ const STEPPED_ms = 1500;
 export class Desk {
   readonly session: Session;
   group: HandGroup = $state('stem');
+  /** The hand that the coach spoke of when its group was last brought to the front, or left where it was by choice. */
+  broughtFor: string | null = null;
   panel: PanelId | null = $state(null);
   /** The sample that the naming panel shows. */
   sample = $state(0);
@@ -75,6 +77,12 @@ export class Desk {
   step(id: string, action: ActionName, payload: Payload): void {
     if (!this.act(id, action, payload)) return;
     this.stepping = true;
+    this.pressed();
+  }
+
+  /** A finger is at the screen: whoever was setting something still is. */
+  pressed(): void {
+    if (!this.stepping) return;
     clearTimeout(this.#stepped);
     this.#stepped = setTimeout(() => (this.stepping = false), STEPPED_ms);
   }

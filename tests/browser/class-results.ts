@@ -77,6 +77,13 @@ export async function takeIn(page: Page, files: readonly HandedIn[]): Promise<vo
   await playedAgain(page);
 }
 
-export async function playedAgain(page: Page): Promise<void> {
+/** Waits until all results that the board shows are played again; `results`: how many it will show. */
+export async function playedAgain(page: Page, results?: number): Promise<void> {
+  // After a start anew what is kept is read first: until then there is nothing to play.
+  if (results !== undefined)
+    await expect(page.getByRole('region', { name: 'All that was handed in' }).getByRole('rowheader')).toHaveCount(
+      results,
+      { timeout: 60_000 },
+    );
   await expect(page.getByRole('progressbar')).toHaveCount(0, { timeout: 60_000 });
 }

@@ -49,6 +49,8 @@ const SHOW_ms = 200;
 export class ClassBoard {
   /** In the order in which they were taken in. */
   entries: readonly Entry[] = $state.raw([]);
+  /** All that is kept has been read, so that a board without entries is empty. */
+  isRead = $state(false);
   readonly progress = $derived({
     done: this.entries.filter(({ judgement }) => judgement !== null).length,
     all: this.entries.length,
@@ -126,6 +128,7 @@ export class ClassBoard {
       if (found?.read.ok) this.#enter(one, found.read.result);
       return Promise.resolve();
     });
+    this.isRead = true;
   }
 
   /** So that the page stays alive. */
